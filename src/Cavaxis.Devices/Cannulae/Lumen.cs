@@ -1,0 +1,7 @@
+namespace Cavaxis.Devices.Cannulae;
+
+/// <summary>One channel through a cannula.</summary>
+/// <param name="Purpose">Direction of flow.</param>
+/// <param name="Segments">Stretches from hub (connector) to tip, at least one.</param>
+/// <param name="HoleGroups">Openings to the vessel, ordered from the one nearest the hub to the one nearest the tip.</param>
+public sealed record Lumen(LumenPurpose Purpose, IReadOnlyList<TubeSegment> Segments, IReadOnlyList<HoleGroup> HoleGroups);
