@@ -1,0 +1,40 @@
+using Cavaxis.Planning.Configurations;
+using Cavaxis.Planning.Needs;
+using Cavaxis.Planning.Rules;
+
+namespace Cavaxis.Planning.Plans;
+
+/// <summary>One complete way of cannulating this patient, computed and explained.</summary>
+/// <param name="Rank">1 for the first of the list.</param>
+/// <param name="Configuration">How patient and circuit are connected.</param>
+/// <param name="Name">In words.</param>
+/// <param name="Flow">Flow the plan is sized for and why.</param>
+/// <param name="Cannulae">The cannulae.</param>
+/// <param name="Circuit">Pressures, speed and sweep at that flow.</param>
+/// <param name="GasExchange">Oxygen.</param>
+/// <param name="ProbabilityAllPortsInZone">Probability that every port of every cannula can be brought into its zone, and ports far enough apart, under imaging.</param>
+/// <param name="ProbabilityAllPortsInZoneBlind">The same when each cannula is simply advanced to its planned depth.</param>
+/// <param name="Findings">Stops, warnings and cautions, gravest first.</param>
+/// <param name="Criteria">The ranking table's row.</param>
+/// <param name="Score">Weighted mean of the points, 0 to 1.</param>
+/// <param name="OnParetoFront">True when no other plan is at least as good in every weighted criterion and better in one.</param>
+/// <param name="Explanation">Why it stands where it stands, in sentences.</param>
+public sealed record CannulationPlan(
+    int Rank,
+    ConfigurationKind Configuration,
+    string Name,
+    FlowNeed Flow,
+    IReadOnlyList<PlacedCannula> Cannulae,
+    CircuitPoint Circuit,
+    GasExchangeOutlook GasExchange,
+    double ProbabilityAllPortsInZone,
+    double ProbabilityAllPortsInZoneBlind,
+    IReadOnlyList<PlanFinding> Findings,
+    IReadOnlyList<CriterionValue> Criteria,
+    double Score,
+    bool OnParetoFront,
+    IReadOnlyList<string> Explanation)
+{
+    /// <summary>True when a finding forbids going ahead.</summary>
+    public bool HasStop => Findings.Any(finding => finding.Grade == FindingGrade.Stop);
+}
