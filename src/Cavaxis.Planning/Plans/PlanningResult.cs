@@ -1,8 +1,6 @@
 using Cavaxis.Planning.Information;
 using Cavaxis.Planning.Needs;
-using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Steps;
-using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Plans;
 

@@ -1,0 +1,161 @@
+using System.Globalization;
+using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Rules;
+using Cavaxis.Quantities;
+
+namespace Cavaxis.Planning.Fit;
+
+/// <summary>Turns the depth windows of a cannula into what a person reads: depth, probabilities, positions, and why it fails.</summary>
+internal static class FitSummary
+{
+    /// <summary>Quantiles for display are taken from every fifth anatomy; probabilities always from all.</summary>
+    private const int Stride = 5;
+
+    /// <summary>Summarises one cannula.</summary>
+    /// <param name="windows">Its depth windows.</param>
+    /// <param name="choice">Its planned depth.</param>
+    /// <param name="zones">Bounds of the rules.</param>
+    /// <param name="landmarks">Landmarks of the anatomies.</param>
+    /// <returns>The fit.</returns>
+    public static CannulaFit Of(DepthWindows windows, DepthChoice choice, ZoneBounds zones, AxisLandmarks landmarks)
+    {
+        int count = landmarks.Count;
+        (string? rule, string reason) = Limiting(windows, zones, landmarks);
+        bool sideJet = windows.Rules.Any(r => r.Part == PortPart.JetAim);
+        return new CannulaFit(
+            DepthCm(windows, choice),
+            (double)windows.SuitableCount / count,
+            (double)choice.SuitedCount / count,
+            rule,
+            reason,
+            windows.DeepestMm / 10,
+            [.. windows.Rules.Select(r => Position(windows, choice, r, zones, landmarks))],
+            sideJet ? Thinned(landmarks.RotationWindowDeg) : null);
+    }
+
+    /// <summary>The middle of each anatomy's depth window, for anatomies that have one.</summary>
+    /// <param name="windows">Depth windows.</param>
+    /// <returns>Depths in mm.</returns>
+    public static double[] SuitableMiddles(DepthWindows windows)
+    {
+        double[] middles = new double[windows.SuitableCount];
+        int next = 0;
+        for (int i = 0; i < windows.Low.Length; i++)
+        {
+            if (windows.Low[i] <= windows.High[i])
+            {
+                middles[next++] = (windows.Low[i] + windows.High[i]) / 2;
+            }
+        }
+
+        return middles;
+    }
+
+    private static Estimate DepthCm(DepthWindows windows, DepthChoice choice)
+    {
+        double planned = choice.DepthMm / 10;
+        double[] middles = SuitableMiddles(windows);
+        if (middles.Length < 2)
+        {
+            return Estimate.WithInterval(planned, 0, planned, planned, Origin.Calculated);
+        }
+
+        Estimate spread = Estimate.FromSamples(middles, Origin.Calculated);
+        return Estimate.WithInterval(planned, spread.Sd / 10, spread.Low / 10, spread.High / 10, Origin.Calculated);
+    }
+
+    private static PortPosition Position(
+        DepthWindows windows, DepthChoice choice, ZoneRule rule, ZoneBounds zones, AxisLandmarks landmarks)
+    {
+        PortExtent port = PortExtent.Of(windows.Cannula, rule)
+            ?? throw new InvalidOperationException($"{windows.Cannula.Id} lost the port of rule {rule.Id}.");
+        ReadOnlySpan<double> skin = landmarks.Skin(windows.Entry);
+        ReadOnlySpan<double> from = zones.From(rule);
+        ReadOnlySpan<double> to = zones.To(rule);
+        double[] position = new double[(landmarks.Count + Stride - 1) / Stride];
+        int inside = 0;
+        for (int i = 0; i < landmarks.Count; i++)
+        {
+            double z = skin[i] + (windows.Entry.Direction * (choice.DepthMm - port.MiddleFromTipMm));
+            inside += z - port.HalfSpanMm >= from[i] && z + port.HalfSpanMm <= to[i] ? 1 : 0;
+            if (i % Stride == 0)
+            {
+                position[i / Stride] = z;
+            }
+        }
+
+        return new PortPosition(
+            rule.Port ?? "tip",
+            rule.Id,
+            Estimate.FromSamples(position, Origin.Calculated),
+            Thinned(from),
+            Thinned(to),
+            (double)inside / landmarks.Count);
+    }
+
+    private static Estimate Thinned(ReadOnlySpan<double> values)
+    {
+        double[] some = new double[(values.Length + Stride - 1) / Stride];
+        for (int i = 0; i < some.Length; i++)
+        {
+            some[i] = values[i * Stride];
+        }
+
+        return Estimate.FromSamples(some, Origin.Calculated);
+    }
+
+    /// <summary>Which pair of demands most often cannot both be met, and by how much.</summary>
+    private static (string? Rule, string Reason) Limiting(DepthWindows windows, ZoneBounds zones, AxisLandmarks landmarks)
+    {
+        int failures = landmarks.Count - windows.SuitableCount;
+        if (failures == 0)
+        {
+            return (null, "No sampled anatomy rules this cannula out.");
+        }
+
+        int rules = windows.Rules.Count;
+        int reach = rules;
+        int[,] clashes = new int[rules + 1, rules + 1];
+        List<double>[,] gaps = new List<double>[rules + 1, rules + 1];
+        PortExtent[] ports = [.. windows.Rules.Select(rule => PortExtent.Of(windows.Cannula, rule)!.Value)];
+        ReadOnlySpan<double> skin = landmarks.Skin(windows.Entry);
+        for (int i = 0; i < landmarks.Count; i++)
+        {
+            if (windows.Low[i] <= windows.High[i])
+            {
+                continue;
+            }
+
+            (int asks, double least, int allows, double most) = (reach, 0, reach, windows.DeepestMm);
+            for (int r = 0; r < rules; r++)
+            {
+                (double low, double high) = DepthWindows.Depths(
+                    skin[i], zones.From(windows.Rules[r])[i], zones.To(windows.Rules[r])[i], ports[r], windows.Entry.Direction);
+                (asks, least) = low > least ? (r, low) : (asks, least);
+                (allows, most) = high < most ? (r, high) : (allows, most);
+            }
+
+            clashes[asks, allows]++;
+            (gaps[asks, allows] ??= []).Add(least - most);
+        }
+
+        (int a, int b) worst = (0, 0);
+        for (int a = 0; a <= rules; a++)
+        {
+            for (int b = 0; b <= rules; b++)
+            {
+                worst = clashes[a, b] > clashes[worst.a, worst.b] ? (a, b) : worst;
+            }
+        }
+
+        double[] missing = [.. gaps[worst.a, worst.b]];
+        Array.Sort(missing);
+        double share = 100.0 * clashes[worst.a, worst.b] / landmarks.Count;
+        double median = Estimate.Quantile(missing, 0.5);
+        string asking = worst.a == reach ? "the skin" : windows.Rules[worst.a].Id;
+        string text = worst.b == reach
+            ? string.Create(CultureInfo.InvariantCulture, $"Cannot reach: in {share:F0} % of anatomies {asking} asks for more than the {windows.DeepestMm / 10:F1} cm that can be inserted, by {median:F0} mm (median).")
+            : string.Create(CultureInfo.InvariantCulture, $"In {share:F0} % of anatomies {asking} and {windows.Rules[worst.b].Id} cannot both be met; they miss each other by {median:F0} mm (median).");
+        return (worst.a == reach ? windows.Rules[Math.Min(worst.b, rules - 1)].Id : windows.Rules[worst.a].Id, text);
+    }
+}

@@ -1,0 +1,104 @@
+using System.Numerics;
+using Cavaxis.Devices.Cannulae;
+
+namespace Cavaxis.Planning.Fit;
+
+/// <summary>Whether all cannulae of a plan fit the same anatomy together, with drainage and return holes far enough apart.</summary>
+internal static class JointFit
+{
+    /// <summary>Marks the anatomies in which every cannula has a suitable depth and the ports can be kept apart.</summary>
+    /// <param name="drainage">Windows of the draining (or dual-lumen) cannula.</param>
+    /// <param name="venousReturn">Windows of the cannula that returns to a vein, or null.</param>
+    /// <param name="landmarks">Landmarks of the anatomies.</param>
+    /// <param name="separationMm">Least distance between drainage and return holes.</param>
+    /// <param name="marks">One bit for each anatomy; overwritten.</param>
+    /// <returns>Number of anatomies marked.</returns>
+    public static int Mark(
+        DepthWindows drainage, DepthWindows? venousReturn, AxisLandmarks landmarks, double separationMm, Span<ulong> marks)
+    {
+        drainage.Suits.CopyTo(marks);
+        if (venousReturn is not null)
+        {
+            for (int word = 0; word < marks.Length; word++)
+            {
+                marks[word] &= venousReturn.Suits[word];
+            }
+
+            Separate(drainage, venousReturn, landmarks, separationMm, marks);
+        }
+
+        int count = 0;
+        foreach (ulong word in marks)
+        {
+            count += BitOperations.PopCount(word);
+        }
+
+        return count;
+    }
+
+    /// <summary>Marks the anatomies in which the cannulae fit when each is advanced to its planned depth without looking.</summary>
+    /// <param name="drainage">Windows of the draining (or dual-lumen) cannula.</param>
+    /// <param name="drainageDepthMm">Its planned depth.</param>
+    /// <param name="venousReturn">Windows of the cannula that returns to a vein, or null.</param>
+    /// <param name="returnDepthMm">Its planned depth.</param>
+    /// <param name="landmarks">Landmarks of the anatomies.</param>
+    /// <param name="separationMm">Least distance between drainage and return holes.</param>
+    /// <returns>Number of such anatomies.</returns>
+    public static int CountBlind(
+        DepthWindows drainage,
+        double drainageDepthMm,
+        DepthWindows? venousReturn,
+        double returnDepthMm,
+        AxisLandmarks landmarks,
+        double separationMm)
+    {
+        ReadOnlySpan<double> drainageSkin = landmarks.Skin(drainage.Entry);
+        ReadOnlySpan<double> returnSkin = venousReturn is null ? default : landmarks.Skin(venousReturn.Entry);
+        double returnPort = venousReturn is null ? 0 : ReturnPortFromTip(venousReturn.Cannula);
+        int count = 0;
+        for (int i = 0; i < drainage.Low.Length; i++)
+        {
+            bool fits = drainageDepthMm >= drainage.Low[i] && drainageDepthMm <= drainage.High[i];
+            if (fits && venousReturn is not null)
+            {
+                double drainageMm = drainageSkin[i] + (drainage.Entry.Direction * drainageDepthMm);
+                double returnMm = returnSkin[i] + (venousReturn.Entry.Direction * (returnDepthMm - returnPort));
+                fits = returnDepthMm >= venousReturn.Low[i]
+                    && returnDepthMm <= venousReturn.High[i]
+                    && drainageMm - returnMm >= separationMm;
+            }
+
+            count += fits ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    private static void Separate(
+        DepthWindows drainage, DepthWindows venousReturn, AxisLandmarks landmarks, double separationMm, Span<ulong> marks)
+    {
+        ReadOnlySpan<double> drainageSkin = landmarks.Skin(drainage.Entry);
+        ReadOnlySpan<double> returnSkin = landmarks.Skin(venousReturn.Entry);
+        double returnPort = ReturnPortFromTip(venousReturn.Cannula);
+        bool drainageFromNeck = drainage.Entry.Direction > 0;
+        bool returnFromNeck = venousReturn.Entry.Direction > 0;
+        for (int i = 0; i < drainage.Low.Length; i++)
+        {
+            // The drainage tip as low and the return port as high as their windows allow: the widest they can be apart.
+            double lowest = drainageFromNeck ? drainageSkin[i] + drainage.High[i] : drainageSkin[i] - drainage.Low[i];
+            double highest = returnFromNeck
+                ? returnSkin[i] + venousReturn.Low[i] - returnPort
+                : returnSkin[i] - venousReturn.High[i] + returnPort;
+            if (lowest - highest < separationMm)
+            {
+                marks[i >> 6] &= ~(1UL << (i & 63));
+            }
+        }
+    }
+
+    private static double ReturnPortFromTip(Cannula cannula)
+    {
+        Lumen? lumen = cannula.LumenFor(LumenPurpose.Return) ?? cannula.Lumens[0];
+        return lumen.HoleGroups.Count == 0 ? 0 : lumen.HoleGroups[^1].FromTipMm;
+    }
+}
