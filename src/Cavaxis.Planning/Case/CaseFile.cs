@@ -52,6 +52,10 @@ public sealed record CaseFile
     [Text(60)]
     public IReadOnlyList<AxisEntry> Axis { get; init; } = [];
 
+    /// <summary>How the vessels are to be entered.</summary>
+    [Meaning("How the vessels are to be entered, where that is decided.")]
+    public AccessSection Access { get; init; } = new();
+
     /// <summary>Obstacles.</summary>
     [Meaning("Things in the way of a wire or a cannula.")]
     public ObstacleSection Obstacles { get; init; } = new();

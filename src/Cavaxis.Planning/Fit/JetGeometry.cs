@@ -25,12 +25,10 @@ internal readonly struct JetGeometry(
     public double AimMm(double portMm)
     {
         double fraction = portMm / lengthMm;
-        double towardsLeft = AtrialPath.SlopeAt(fraction, bendFrontalDeg, offsetMm, spanMm);
-        double towardsFront = AtrialPath.SlopeAt(fraction, bendSagittalDeg, 0, spanMm);
-
-        // The valve looks to the left and to the front in equal parts, so both slopes count with cos 45°.
-        double towardsValve = (towardsLeft + towardsFront) * Math.Sqrt(0.5);
-        return portMm - (towardsValve * tricuspidDistanceMm);
+        double frontal = AtrialPath.SlopeAt(fraction, bendFrontalDeg, offsetMm, spanMm);
+        double sagittal = AtrialPath.SlopeAt(fraction, bendSagittalDeg, 0, spanMm);
+        double towardsValve = AtrialPath.SlopeTowards(frontal, sagittal, AtrialPath.TricuspidAzimuthDeg);
+        return portMm + AtrialPath.AimShiftMm(towardsValve, tricuspidDistanceMm);
     }
 
     /// <summary>

@@ -1,0 +1,18 @@
+using System.Text.Json;
+
+namespace Cavaxis.Planning.Json;
+
+/// <summary>Names and words as they stand in the files: camelCase, the same for input, output and schema.</summary>
+internal static class JsonName
+{
+    /// <summary>The word that reads as no measurement, no finding, no section.</summary>
+    public const string Unknown = "unknown";
+
+    /// <summary>The file's name of a property or enum member.</summary>
+    /// <param name="name">Name in the program.</param>
+    public static string Of(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
+
+    /// <summary>The words of an enum in the order of its members.</summary>
+    /// <param name="type">The enum.</param>
+    public static IReadOnlyList<string> WordsOf(Type type) => [.. Enum.GetNames(type).Select(Of)];
+}

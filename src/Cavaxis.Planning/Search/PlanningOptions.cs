@@ -1,0 +1,25 @@
+using Cavaxis.Planning.Rules;
+
+namespace Cavaxis.Planning.Search;
+
+/// <summary>How planning is to be run.</summary>
+public sealed record PlanningOptions
+{
+    /// <summary>Fewest anatomies that can be asked for.</summary>
+    public const int FewestAnatomies = 200;
+
+    /// <summary>Most anatomies that can be asked for.</summary>
+    public const int MostAnatomies = 200_000;
+
+    /// <summary>Number of sampled anatomies.</summary>
+    public int Anatomies { get; init; } = 10_000;
+
+    /// <summary>Seed of the sampled anatomies. The same seed gives the same plans to the last digit.</summary>
+    public ulong Seed { get; init; } = 1;
+
+    /// <summary>Weights that replace those of the rule book.</summary>
+    public IReadOnlyDictionary<CriterionName, double> Weights { get; init; } = new Dictionary<CriterionName, double>();
+
+    /// <summary>How many device combinations of one configuration are shown at most.</summary>
+    public int PlansPerConfiguration { get; init; } = 2;
+}
