@@ -6,7 +6,7 @@ namespace Cavaxis.Anatomy.Axis;
 /// </summary>
 public enum AxisDimension
 {
-    /// <summary>Right jugular skin entry to SCAJ along the vein, mm.</summary>
+    /// <summary>Right jugular skin entry to SCAJ along the vein, mm. Depends on the height of the entry, <see cref="NeckEntry"/>.</summary>
     RightNeckSkinToScaj,
 
     /// <summary>How much longer the left jugular way is than the right, mm.</summary>
@@ -18,13 +18,13 @@ public enum AxisDimension
     /// <summary>SCAJ to ICAJ in a straight line between the middles of the mouths, mm.</summary>
     AtrialSpan,
 
-    /// <summary>Angle between the SVC and IVC axes in the frontal plane, degrees; 0 is collinear.</summary>
+    /// <summary>Angle between the SVC and IVC axes in the frontal plane, degrees; 0 is collinear, positive where the way down turns to the patient's right.</summary>
     CavalBendFrontal,
 
-    /// <summary>Angle between the SVC and IVC axes in the sagittal plane, degrees; 0 is collinear.</summary>
+    /// <summary>Angle between the SVC and IVC axes in the sagittal plane, degrees; 0 is collinear, positive where the way down turns to the back.</summary>
     CavalBendSagittal,
 
-    /// <summary>Sideways offset of the inferior mouth from the superior one, mm.</summary>
+    /// <summary>Sideways offset of the inferior mouth from the superior one in the frontal plane, square to the bisector of the caval axes, mm; positive to the patient's right.</summary>
     MouthOffset,
 
     /// <summary>ICAJ to the upper edge of the right hepatic vein, mm.</summary>
@@ -45,7 +45,7 @@ public enum AxisDimension
     /// <summary>Middle of the tricuspid annulus along the line SCAJ → ICAJ, as a fraction of it.</summary>
     TricuspidFraction,
 
-    /// <summary>Distance of the middle of the tricuspid annulus from that line, mm.</summary>
+    /// <summary>Distance of the middle of the tricuspid annulus from that line, to the front and left, mm.</summary>
     TricuspidDistance,
 
     /// <summary>Long diameter of the tricuspid annulus, mm.</summary>
@@ -57,16 +57,16 @@ public enum AxisDimension
     /// <summary>Suprahepatic IVC circle-equivalent diameter, mm.</summary>
     IvcDiameter,
 
-    /// <summary>Right internal jugular vein diameter, mm.</summary>
+    /// <summary>Right internal jugular vein circle-equivalent diameter, lying flat, mm.</summary>
     RightJugularVeinDiameter,
 
-    /// <summary>Left internal jugular vein diameter, mm.</summary>
+    /// <summary>Left internal jugular vein circle-equivalent diameter, lying flat, mm.</summary>
     LeftJugularVeinDiameter,
 
-    /// <summary>Right common femoral vein diameter, mm.</summary>
+    /// <summary>Right common femoral vein circle-equivalent diameter, lying flat, mm.</summary>
     RightFemoralVeinDiameter,
 
-    /// <summary>Left common femoral vein diameter, mm.</summary>
+    /// <summary>Left common femoral vein circle-equivalent diameter, lying flat, mm.</summary>
     LeftFemoralVeinDiameter,
 
     /// <summary>Right common femoral artery diameter, mm.</summary>

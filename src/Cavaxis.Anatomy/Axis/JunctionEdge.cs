@@ -18,9 +18,9 @@ public enum JunctionEdge
     /// <summary>Superior: the first CT slice that shows the right atrium.</summary>
     FirstAtrialSlice,
 
-    /// <summary>Inferior: the rim of the eustachian valve, the lower edge.</summary>
+    /// <summary>Inferior: the rim of the eustachian valve, the lower edge. The model's own inferior edge.</summary>
     EustachianRim,
 
-    /// <summary>Inferior: the edge of the atrial myocardium, on average 17.6 mm higher. The model's own inferior edge is stated in docs/models/anatomy.md.</summary>
+    /// <summary>Inferior: the edge of the atrial myocardium, on average 17.6 mm higher.</summary>
     MyocardialEdge,
 }

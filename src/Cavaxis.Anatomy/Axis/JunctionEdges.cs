@@ -12,7 +12,7 @@ public static class JunctionEdges
     /// <summary>The model's own superior edge.</summary>
     public const JunctionEdge OwnSuperior = JunctionEdge.AppendageBorder;
 
-    /// <summary>The model's own inferior edge: the lower one, which ultrasound and CT see and where the venous wall ends.</summary>
+    /// <summary>The model's own inferior edge: the lower one, which bicaval ultrasound sees.</summary>
     public const JunctionEdge OwnInferior = JunctionEdge.EustachianRim;
 
     // Half of the readers take the border of the appendage, a quarter each of the other two edges:

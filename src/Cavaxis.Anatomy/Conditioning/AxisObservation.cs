@@ -8,8 +8,9 @@ namespace Cavaxis.Anatomy.Conditioning;
 /// </summary>
 internal sealed class AxisObservation
 {
-    // Beyond half of the value a relative error no longer stands for an additive one; the sum form is kept then.
-    private const double LargestRelativeError = 0.5;
+    // The step between edges can bring a short distance near zero or below, where there is no logarithm. Such a reading
+    // says little more than "short" and is taken as this share of its own error, which leaves it hardly any weight.
+    private const double ShortestShareOfError = 0.5;
 
     private readonly bool onLogarithm;
 
@@ -18,11 +19,10 @@ internal sealed class AxisObservation
     {
         Measurement = measurement;
         (double value, double sd) = EdgeCorrection.ToOwnEdges(measurement, bodyScale, spanMm);
-        onLogarithm = measurement.Single is AxisDimension single
-            && AxisDimensions.ScaleOf(single) == LatentScale.Logarithmic
-            && sd <= LargestRelativeError * value;
+        onLogarithm = measurement.Single is AxisDimension single && AxisDimensions.ScaleOf(single) == LatentScale.Logarithmic;
         if (onLogarithm)
         {
+            value = Math.Max(value, ShortestShareOfError * sd);
             Target = Math.Log(value);
             Variance = Math.Log(1 + (sd * sd / (value * value)));
         }

@@ -21,9 +21,6 @@ public enum AxisFactor
     /// <summary>Length of the belly; the way from the groin contains the IVC.</summary>
     AbdominalLength,
 
-    /// <summary>Lie of the heart on the diaphragm, which turns the bend and the offset together.</summary>
-    HeartLie,
-
     /// <summary>Both jugular veins.</summary>
     JugularPair,
 

@@ -31,8 +31,6 @@ public static class CorrelationModel
         .. On(ThoracicLength, 0.6, RightNeckSkinToScaj, SvcLength),
         .. On(AbdominalLength, 0.65, IcajToRenalVein, RightGroinSkinToIcaj),
         .. On(AbdominalLength, 0.5, IcajToHepaticVein, RenalVeinToIliacConfluence),
-        .. On(HeartLie, 0.6, CavalBendFrontal, MouthOffset),
-        .. On(HeartLie, 0.3, CavalBendSagittal),
         .. On(JugularPair, 0.4, RightJugularVeinDiameter, LeftJugularVeinDiameter),
         .. On(FemoralVeinPair, 0.72, RightFemoralVeinDiameter, LeftFemoralVeinDiameter),
         .. On(FemoralArteryPair, 0.7, RightFemoralArteryDiameter, LeftFemoralArteryDiameter),

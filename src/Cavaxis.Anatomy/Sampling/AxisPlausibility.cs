@@ -11,8 +11,8 @@ internal static class AxisPlausibility
     /// <summary>A part is at most this share of the way that contains it.</summary>
     public const double LargestShare = 0.9;
 
-    /// <summary>Largest bend in one plane, degrees: beyond it the cubic path is no longer a good curve.</summary>
-    public const double LargestBendDeg = 60;
+    /// <summary>Largest bend in one plane, degrees: beyond half of it at each mouth the cubic path is no longer a good curve.</summary>
+    public const double LargestBendDeg = 80;
 
     /// <summary>Largest offset of the mouths against their distance (a slope of the chord of 0.5).</summary>
     public const double LargestOffsetShare = 0.45;

@@ -50,15 +50,21 @@ public static class AxisSampler
         {
             Span<double> normals = scratch.AsSpan(0, calls * NormalsPerCall * BlockLength);
             Span<double> row = scratch.AsSpan(normals.Length, BlockLength);
-            for (int start = 0; start < samples.Count; start += BlockLength)
+            int done = 0;
+            while (done < samples.Count)
             {
-                FillNormals(normals, calls, first + (ulong)start, seed, attempt: 0);
-                int length = Math.Min(BlockLength, samples.Count - start);
+                // Blocks start at multiples of their length in the long run: the vector functions may round a lane by its
+                // neighbours, so a sample always has to have the same ones.
+                int within = (int)((first + (ulong)done) % BlockLength);
+                int length = Math.Min(BlockLength - within, samples.Count - done);
+                FillNormals(normals, calls, first + (ulong)done - (ulong)within, seed, attempt: 0);
                 for (int i = 0; i < n; i++)
                 {
                     Transform(distribution, i, normals, row);
-                    row[..length].CopyTo(samples.Column(i)[start..]);
+                    row.Slice(within, length).CopyTo(samples.Column(i)[done..]);
                 }
+
+                done += length;
             }
 
             (samples.Redrawn, samples.Mended) = (0, 0);
@@ -83,7 +89,7 @@ public static class AxisSampler
         int calls = normals.Length / (NormalsPerCall * BlockLength);
         for (uint attempt = 1; attempt < MostAttempts; attempt++)
         {
-            // The whole block is filled for one sample, so that a redrawn value goes through the very same arithmetic.
+            // The block starts at the sample itself: its neighbours are again always the same.
             FillNormals(normals, calls, index, seed, attempt);
             for (int d = 0; d < AxisDimensions.Count; d++)
             {
