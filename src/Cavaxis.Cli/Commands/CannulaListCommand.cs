@@ -1,0 +1,57 @@
+using System.ComponentModel;
+using System.Globalization;
+using Cavaxis.Cli.Output;
+using Cavaxis.Devices.Cannulae;
+using Cavaxis.Devices.Catalogue;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Cavaxis.Cli.Commands;
+
+/// <summary><c>cannula list</c>.</summary>
+/// <param name="output">Where results go.</param>
+public sealed class CannulaListCommand(CommandOutput output) : Command<CannulaListCommand.Settings>
+{
+    /// <summary>What <c>cannula list</c> takes.</summary>
+    public sealed class Settings : CommandSettings
+    {
+        /// <summary>JSON instead of a table.</summary>
+        [CommandOption("--json")]
+        [Description("Print JSON.")]
+        public bool Json { get; init; }
+
+        /// <summary>User catalogues.</summary>
+        [CommandOption("--catalogue <FILE>")]
+        [Description("A catalogue of your own devices to add; may be given several times.")]
+        public string[] Catalogues { get; init; } = [];
+    }
+
+    /// <inheritdoc/>
+    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        DeviceCatalogue catalogue = CatalogueLoader.Load(settings.Catalogues);
+        if (settings.Json)
+        {
+            output.Json(catalogue.Cannulae.Select(CannulaRow.Of).ToArray());
+            return (int)ExitCode.Done;
+        }
+
+        Table table = new Table().Border(TableBorder.Simple).AddColumns("id", "family", "Fr", "mm", "insertable cm", "numbers from");
+        foreach (Cannula cannula in catalogue.Cannulae)
+        {
+            CannulaRow row = CannulaRow.Of(cannula);
+            table.AddRow(
+                Markup.Escape(row.Id),
+                row.Family,
+                row.OuterDiameterFrench.ToString("F0", CultureInfo.InvariantCulture),
+                row.OuterDiameterMm.ToString("F1", CultureInfo.InvariantCulture),
+                row.InsertableLengthCm.ToString("F0", CultureInfo.InvariantCulture),
+                row.Certainty);
+        }
+
+        output.Console.Write(table);
+        output.Line($"{catalogue.Cannulae.Count} generic cannulae described by numbers. Hole maps are editable defaults: enter those of the device in hand.");
+        return (int)ExitCode.Done;
+    }
+}

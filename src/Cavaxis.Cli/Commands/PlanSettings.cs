@@ -1,0 +1,53 @@
+using System.ComponentModel;
+using Spectre.Console.Cli;
+
+namespace Cavaxis.Cli.Commands;
+
+/// <summary>What <c>plan</c> takes.</summary>
+public sealed class PlanSettings : CommandSettings
+{
+    /// <summary>The case file.</summary>
+    [CommandArgument(0, "<CASE.json>")]
+    [Description("The case file (docs/case-file.md).")]
+    public required string CasePath { get; init; }
+
+    /// <summary>JSON instead of tables.</summary>
+    [CommandOption("--json")]
+    [Description("Print the result as JSON (docs/plan.schema.json).")]
+    public bool Json { get; init; }
+
+    /// <summary>Report file.</summary>
+    [CommandOption("--report <FILE>")]
+    [Description("Write a report: FILE.html or FILE.pdf.")]
+    public string? ReportPath { get; init; }
+
+    /// <summary>Number of anatomies.</summary>
+    [CommandOption("--anatomies <COUNT>")]
+    [Description("Number of sampled anatomies, 200 to 200000 [[10000]].")]
+    public string Anatomies { get; init; } = "10000";
+
+    /// <summary>Seed.</summary>
+    [CommandOption("--seed <NUMBER>")]
+    [Description("Seed of the anatomies [[1]]; the same seed gives the same result.")]
+    public string Seed { get; init; } = "1";
+
+    /// <summary>Weights.</summary>
+    [CommandOption("--weights <NAME=VALUE,...>")]
+    [Description("Weights of the ranking criteria that replace the rule book's, e.g. fit=6,punctures=0.")]
+    public string? Weights { get; init; }
+
+    /// <summary>Chosen plan.</summary>
+    [CommandOption("--plan <RANK>")]
+    [Description("Rank of the plan that steps and next measurements are shown for [[1]].")]
+    public string Plan { get; init; } = "1";
+
+    /// <summary>User catalogues.</summary>
+    [CommandOption("--catalogue <FILE>")]
+    [Description("A catalogue of your own devices to add; may be given several times.")]
+    public string[] Catalogues { get; init; } = [];
+
+    /// <summary>Rule book.</summary>
+    [CommandOption("--rules <FILE>")]
+    [Description("A rule book of your programme instead of the built-in one.")]
+    public string? Rules { get; init; }
+}

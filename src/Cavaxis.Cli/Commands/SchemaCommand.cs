@@ -1,0 +1,48 @@
+using System.ComponentModel;
+using Cavaxis.Cli.Output;
+using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Json;
+using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Rules;
+using Cavaxis.Quantities.Faults;
+using Spectre.Console.Cli;
+
+namespace Cavaxis.Cli.Commands;
+
+/// <summary><c>schema</c>: the JSON Schemas, made from the types.</summary>
+/// <param name="output">Where results go.</param>
+public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.Settings>
+{
+    /// <summary>What <c>schema</c> takes.</summary>
+    public sealed class Settings : CommandSettings
+    {
+        /// <summary>Which schema.</summary>
+        [CommandArgument(0, "[WHICH]")]
+        [Description("case (default), plan or rules.")]
+        public string Which { get; init; } = "case";
+
+        /// <summary>Accepted for consistency; a schema is always JSON.</summary>
+        [CommandOption("--json")]
+        [Description("A schema is always printed as JSON.")]
+        public bool Json { get; init; }
+    }
+
+    /// <summary>JSON Schema of the output of <c>plan --json</c>.</summary>
+    /// <returns>The schema as text.</returns>
+    public static string PlanSchema() => SchemaWriter.Output<PlanningResult>("Cavaxis plan");
+
+    /// <inheritdoc/>
+    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        output.Text(settings.Which switch
+        {
+            "case" => CaseFileReader.Schema(),
+            "plan" => PlanSchema(),
+            "rules" => RuleBookReader.Schema(),
+            _ => throw new InputFaultException(new InputFault(
+                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan or rules", "Give one of these words.")),
+        });
+        return (int)ExitCode.Done;
+    }
+}

@@ -1,0 +1,51 @@
+using System.ComponentModel;
+using Cavaxis.Cli.Output;
+using Cavaxis.Validation;
+using Spectre.Console.Cli;
+
+namespace Cavaxis.Cli.Commands;
+
+/// <summary><c>validate</c>: every reference row, computed now.</summary>
+/// <param name="output">Where results go.</param>
+public sealed class ValidateCommand(CommandOutput output) : Command<ValidateCommand.Settings>
+{
+    /// <summary>What <c>validate</c> takes.</summary>
+    public sealed class Settings : CommandSettings
+    {
+        /// <summary>JSON instead of a table.</summary>
+        [CommandOption("--json")]
+        [Description("Print JSON.")]
+        public bool Json { get; init; }
+
+        /// <summary>Only one room.</summary>
+        [CommandOption("--room <NAME>")]
+        [Description("Only the rows of one room, such as Blood.")]
+        public string? Room { get; init; }
+    }
+
+    /// <inheritdoc/>
+    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ValidationRow[] rows = ProgressNote.While(output, "Computing the reference rows", () => AllChecks.Rows()
+            .Where(row => settings.Room is null || string.Equals(row.Room, settings.Room, StringComparison.OrdinalIgnoreCase))
+            .ToArray());
+        if (rows.Length == 0)
+        {
+            throw new Quantities.Faults.InputFaultException(new Quantities.Faults.InputFault(
+                Quantities.Faults.FaultCode.NotAChoice, "--room", Quantities.Faults.InputFault.Shown(settings.Room ?? string.Empty),
+                string.Join(", ", AllChecks.Rows().Select(row => row.Room).Distinct()), "Give one of these rooms."));
+        }
+
+        if (settings.Json)
+        {
+            output.Json(rows);
+        }
+        else
+        {
+            ValidationText.Write(output, rows);
+        }
+
+        return (int)(rows.All(row => row.Passes) ? ExitCode.Done : ExitCode.StopFound);
+    }
+}

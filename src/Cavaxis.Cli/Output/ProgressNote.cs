@@ -1,0 +1,23 @@
+using System.Diagnostics;
+
+namespace Cavaxis.Cli.Output;
+
+/// <summary>Runs work that may take more than a second and says so while it runs.</summary>
+internal static class ProgressNote
+{
+    private static readonly TimeSpan FirstNote = TimeSpan.FromSeconds(1);
+
+    /// <summary>Runs the work; after a second, and every second from then on, one line tells how long it has taken.</summary>
+    /// <param name="output">Where the lines go.</param>
+    /// <param name="what">What is being done.</param>
+    /// <param name="work">The work.</param>
+    /// <typeparam name="T">Its result.</typeparam>
+    /// <returns>The result.</returns>
+    public static T While<T>(CommandOutput output, string what, Func<T> work)
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        using Timer timer = new(
+            _ => output.Progress(FormattableString.Invariant($"{what} … {watch.Elapsed.TotalSeconds:F0} s")), null, FirstNote, FirstNote);
+        return work();
+    }
+}

@@ -1,0 +1,11 @@
+namespace Cavaxis.Validation;
+
+/// <summary>Every reference check of every room.</summary>
+public static class AllChecks
+{
+    private static readonly IReferenceChecks[] Checks = [new BloodChecks()];
+
+    /// <summary>Computes every row now.</summary>
+    /// <returns>The rows, room by room.</returns>
+    public static IReadOnlyList<ValidationRow> Rows() => [.. Checks.SelectMany(check => check.Rows())];
+}
