@@ -21,7 +21,10 @@ public static class CarbonDioxideContent
     public static IReadOnlyList<Source> Sources { get; } =
     [
         new("Douglas, Jones, Reed 1988, J Appl Physiol 65:473, abstract: plasma equation and fit", Certainty.Seen),
-        new("Douglas et al. 1988, whole-blood factor, and Kelman 1967, Respir Physiol 3:111, as transcribed in a public physiology package", Certainty.SeenSecondHand),
+        new(
+            "Douglas et al. 1988, whole-blood factor, and Kelman 1967, Respir Physiol 3:111, as transcribed in a "
+            + "public physiology package",
+            Certainty.SeenSecondHand),
     ];
 
     /// <summary>Solubility of carbon dioxide in plasma.</summary>
@@ -67,7 +70,9 @@ public static class CarbonDioxideContent
         double pco2MmHg, double pH, double haemoglobinGPerDl, double saturation, double temperatureC) =>
         PlasmaMlPerDl(pco2MmHg, pH, temperatureC) * BloodOverPlasma(pH, haemoglobinGPerDl, saturation);
 
-    /// <summary>Tension that gives a content at a known pH: the exact inverse of <see cref="MlPerDl"/>, which is linear in PCO2.</summary>
+    /// <summary>
+    /// Tension that gives a content at a known pH: the exact inverse of <see cref="MlPerDl"/>, which is linear in PCO2.
+    /// </summary>
     /// <param name="contentMlPerDl">Content, 0 to 200 mL/dL.</param>
     /// <param name="pH">Plasma pH, 6.5 to 7.7.</param>
     /// <param name="haemoglobinGPerDl">Haemoglobin, 0 to 25 g/dL.</param>

@@ -3,7 +3,9 @@ using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Blood.Demand;
 
-/// <summary>Oxygen consumption and carbon dioxide production of a person at rest under intensive care, where none was measured.</summary>
+/// <summary>
+/// Oxygen consumption and carbon dioxide production of a person at rest under intensive care, where none was measured.
+/// </summary>
 /// <remarks>
 /// A wide guess by design: estimated consumption misses the measured one by a quarter or more in many patients, and the
 /// spread says so. A measured value replaces it.
@@ -51,13 +53,28 @@ public sealed record MetabolicDemand
 
     private static IReadOnlyList<Source> AllSources { get; } =
     [
-        new("Bartlett 2016, J Intensive Care Med, 10.1177/0885066616641383: 120 mL/min/m², child 4-5, newborn 5-6 mL/min/kg, carbon dioxide 0.8 of it", Certainty.FromMemory),
-        new("Monograph on cardiac output, normal adult: 132 mL/min/m²; anaesthesia teaching texts: 245 to 300 mL/min", Certainty.Seen),
+        new(
+            "Bartlett 2016, J Intensive Care Med, 10.1177/0885066616641383: 120 mL/min/m², child 4-5, newborn 5-6 "
+            + "mL/min/kg, carbon dioxide 0.8 of it",
+            Certainty.FromMemory),
+        new(
+            "Monograph on cardiac output, normal adult: 132 mL/min/m²; anaesthesia teaching texts: 245 to 300 mL/min",
+            Certainty.Seen),
         new("Seear et al., children after heart surgery: 4.3 (SD 0.8) mL/min/kg", Certainty.Seen),
-        new("Adults on extracorporeal support, 52 patients: 1523 (SD 432) kcal/day, about 217 mL/min", Certainty.Derived),
-        new("Critically ill adults, 31 patients, Clin Nutr 1989;8:89: 287 (SD 60) mL/min by calorimetry", Certainty.Seen),
-        new("Evans et al. 1978, Arch Dis Child 53:330, term newborns: 6.52 (SD 0.90) mL/kg/min; another series 4.6 at least", Certainty.Seen),
-        new("10 % for one degree is a Q10 of 2.6, between sheep on bypass (2.38) and the human brain (2.8, Croughwell 1992)", Certainty.Derived),
+        new(
+            "Adults on extracorporeal support, 52 patients: 1523 (SD 432) kcal/day, about 217 mL/min",
+            Certainty.Derived),
+        new(
+            "Critically ill adults, 31 patients, Clin Nutr 1989;8:89: 287 (SD 60) mL/min by calorimetry",
+            Certainty.Seen),
+        new(
+            "Evans et al. 1978, Arch Dis Child 53:330, term newborns: 6.52 (SD 0.90) mL/kg/min; another series "
+            + "4.6 at least",
+            Certainty.Seen),
+        new(
+            "10 % for one degree is a Q10 of 2.6, between sheep on bypass (2.38) and the human brain (2.8, "
+            + "Croughwell 1992)",
+            Certainty.Derived),
         new("Ages 8 to 16 pass in a straight line from weight to body surface", Certainty.Assumption),
     ];
 

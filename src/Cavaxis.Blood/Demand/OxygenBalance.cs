@@ -23,7 +23,9 @@ public readonly record struct OxygenBalance
     /// <summary>Arterial oxygen content, mL/dL.</summary>
     public double ArterialContentMlPerDl { get; }
 
-    /// <summary>Mixed venous oxygen content before any extracorporeal blood joins it, mL/dL; negative when the demand is not met.</summary>
+    /// <summary>
+    /// Mixed venous oxygen content before any extracorporeal blood joins it, mL/dL; negative when the demand is not met.
+    /// </summary>
     public double VenousContentMlPerDl { get; }
 
     /// <summary>Systemic flow, L/min.</summary>

@@ -106,7 +106,10 @@ public static class VenoVenousSupport
     /// <param name="consumptionMlPerMin">Oxygen consumption, above 0 to 2000 mL/min.</param>
     /// <param name="shuntFraction">Share of the cardiac output that passes the native lung without gas exchange, 0 to 1.</param>
     /// <param name="endCapillaryContentMlPerDl">Content of blood leaving ventilated native lung, mL/dL.</param>
-    /// <returns>Effective flow in L/min, zero when the native lung suffices, or null when the whole cardiac output does not reach it.</returns>
+    /// <returns>
+    /// Effective flow in L/min, zero when the native lung suffices, or null when even the whole cardiac output does not reach
+    /// it.
+    /// </returns>
     /// <exception cref="InputFaultException">A value is not finite or out of range.</exception>
     public static double? EffectiveFlowWithShuntLPerMin(
         double arterialContentMlPerDl,

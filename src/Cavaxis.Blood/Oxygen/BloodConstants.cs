@@ -38,8 +38,14 @@ public sealed record BloodConstants
     public static IReadOnlyList<Source> Sources { get; } =
     [
         new("Hüfner's number 1.34 mL/g: anaesthesia teaching text on oxygen content, worked example", Certainty.Seen),
-        new("Dijkhuizen et al. 1977, Pflügers Arch 369:223: 1.39 mL/g in theory, 1.368 (SD 0.017) measured in 36 men", Certainty.Seen),
-        new("0.0031 mL/dL/mmHg: surgical teaching page on the pulmonary artery catheter; 0.003 in other texts", Certainty.Seen),
-        new("Siggaard-Andersen et al. 1984, Clin Chem 30:1646: 0.0105 mmol/L/kPa at 37 °C, which is 0.00314 mL/dL/mmHg", Certainty.Derived),
+        new(
+            "Dijkhuizen et al. 1977, Pflügers Arch 369:223: 1.39 mL/g in theory, 1.368 (SD 0.017) measured in 36 men",
+            Certainty.Seen),
+        new(
+            "0.0031 mL/dL/mmHg: surgical teaching page on the pulmonary artery catheter; 0.003 in other texts",
+            Certainty.Seen),
+        new(
+            "Siggaard-Andersen et al. 1984, Clin Chem 30:1646: 0.0105 mmol/L/kPa at 37 °C, which is 0.00314 mL/dL/mmHg",
+            Certainty.Derived),
     ];
 }

@@ -62,7 +62,9 @@ public static class OxygenContent
         {
             throw new InputFaultException(Require.OutOfRange(
                 content, 0, most, "oxygenContentMlPerDl",
-                string.Create(CultureInfo.InvariantCulture, $"Blood with {haemoglobinGPerDl:G4} g/dL haemoglobin carries no more at {BloodInput.HighestPo2:G4} mmHg.")));
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{haemoglobinGPerDl:G4} g/dL haemoglobin carry no more at {BloodInput.HighestPo2:G4} mmHg.")));
         }
 
         return VirtualPo2(content, bound, dissolved) / factor;
@@ -123,7 +125,8 @@ public static class OxygenContent
                 next = 0.5 * (low + high);
             }
 
-            if (Math.Abs(next - x) <= 4e-16 * x)
+            // On the flat part of the curve the last bits of the content move the step for ever: stop at their size.
+            if (Math.Abs(next - x) <= 4e-16 * x || Math.Abs(excess) <= 4e-16 * content)
             {
                 return next;
             }

@@ -43,7 +43,9 @@ public static class OxygenDissociation
     public static IReadOnlyList<Source> Sources { get; } =
     [
         new("Severinghaus 1979, J Appl Physiol 46:599, equation 1", Certainty.Seen),
-        new("Kelman 1966, J Appl Physiol 21:1375, virtual PO2, as transcribed in a public physiology package", Certainty.SeenSecondHand),
+        new(
+            "Kelman 1966, J Appl Physiol 21:1375, virtual PO2, as transcribed in a public physiology package",
+            Certainty.SeenSecondHand),
         new("Siggaard-Andersen et al. 1984, Clin Chem 30:1646, 2,3-DPG term", Certainty.Seen),
     ];
 
@@ -95,14 +97,15 @@ public static class OxygenDissociation
     }
 
     /// <summary>
-    /// Tension on the standard curve, unchecked. P³ + 150 P = 23400 S/(1 − S) has one real root, P = 2√50 sinh(t/3) with
-    /// sinh t = right side/(2·50^1.5); one Newton step takes off the rounding of the hyperbolic functions.
+    /// Tension on the standard curve, unchecked. P³ + 150 P = 2A with A = 11700 S/(1 − S) has one real root (Cardano),
+    /// P = q − 50/q with q³ = A + √(50³ + A²). One Newton step takes off the cancellation near zero.
     /// </summary>
     internal static double StandardPo2(double saturation)
     {
-        double right = Half * saturation / (1 - saturation);
-        double root = Math.Sqrt(Linear / 3);
-        double p = 2 * root * Math.Sinh(Math.Asinh(right / (2 * root * root * root)) / 3);
-        return p - (((p * ((p * p) + Linear)) - right) / ((3 * p * p) + Linear));
+        const double third = Linear / 3;
+        double a = 0.5 * Half * saturation / (1 - saturation);
+        double q = Math.Cbrt(a + Math.Sqrt((third * third * third) + (a * a)));
+        double p = q - (third / q);
+        return p - (((p * ((p * p) + Linear)) - (2 * a)) / ((3 * p * p) + Linear));
     }
 }

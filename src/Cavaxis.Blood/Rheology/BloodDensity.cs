@@ -22,8 +22,13 @@ public static class BloodDensity
     /// <summary>Where the densities come from.</summary>
     public static IReadOnlyList<Source> Sources { get; } =
     [
-        new("Trudnowski and Rico 1974, Clin Chem 20:615: blood 1.0506 and plasma 1.0205 at 37 °C, 1.0621 and 1.0310 at 4 °C, 25 volunteers", Certainty.Seen),
-        new("Mean haematocrit of those volunteers 0.46 (only the range 0.40 to 0.56 is published)", Certainty.Assumption),
+        new(
+            "Trudnowski and Rico 1974, Clin Chem 20:615: blood 1.0506 and plasma 1.0205 at 37 °C, 1.0621 and "
+            + "1.0310 at 4 °C, 25 volunteers",
+            Certainty.Seen),
+        new(
+            "Mean haematocrit of those volunteers 0.46 (only the range 0.40 to 0.56 is published)",
+            Certainty.Assumption),
     ];
 
     /// <summary>Density of whole blood.</summary>

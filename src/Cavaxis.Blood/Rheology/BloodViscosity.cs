@@ -32,7 +32,9 @@ public static class BloodViscosity
     public static IReadOnlyList<Source> Sources { get; } =
     [
         new("Rand et al. 1964, J Appl Physiol 19:117, exponential fit as used in bypass models", Certainty.FromMemory),
-        new("Harkness, as quoted in a blood-rheology methods text: about 3 % fall for one degree", Certainty.SeenSecondHand),
+        new(
+            "Harkness, as quoted in a blood-rheology methods text: about 3 % fall for one degree",
+            Certainty.SeenSecondHand),
         new("Eckmann et al. 2000, Anesth Analg 91:539: 50 to 300 % rise from 37 to 22 °C", Certainty.Seen),
         new("Plasma 1.2 mPa s at 37 °C: standard texts", Certainty.FromMemory),
         new("Wesołowski and Młyńczak 2019, 30 healthy people at 37 °C: 3.352 (SD 0.360) mPa s", Certainty.Seen),

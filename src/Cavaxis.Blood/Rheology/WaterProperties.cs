@@ -9,8 +9,14 @@ public static class WaterProperties
     /// <summary>Where the correlations come from.</summary>
     public static IReadOnlyList<Source> Sources { get; } =
     [
-        new("Kell 1975, J Chem Eng Data 20:97, equation 16 (density, 0 to 150 °C), as transcribed in a public simulation code", Certainty.SeenSecondHand),
-        new("Huber et al. 2009, J Phys Chem Ref Data 38:101, and IAPWS SR6-08 (viscosity at 0.1 MPa, 253 to 383 K), as transcribed in a public water-property code", Certainty.SeenSecondHand),
+        new(
+            "Kell 1975, J Chem Eng Data 20:97, equation 16 (density, 0 to 150 °C), as transcribed in a public "
+            + "simulation code",
+            Certainty.SeenSecondHand),
+        new(
+            "Huber et al. 2009, J Phys Chem Ref Data 38:101, and IAPWS SR6-08 (viscosity at 0.1 MPa, 253 to 383 "
+            + "K), as transcribed in a public water-property code",
+            Certainty.SeenSecondHand),
     ];
 
     /// <summary>Density of air-free water.</summary>

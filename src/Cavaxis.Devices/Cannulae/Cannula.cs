@@ -13,7 +13,11 @@ namespace Cavaxis.Devices.Cannulae;
 /// <param name="DepthMarksEveryMm">Spacing of printed depth marks; null when unknown.</param>
 /// <param name="BendingStiffnessNMm2">EI of the body as a stated range, since none is published; null when unknown.</param>
 /// <param name="GeometrySource">Where the numbers come from.</param>
-/// <param name="WaterCurve">Bench curve with water for the lumen of the given index; empty when none was given.</param>
+/// <param name="WaterCurve">
+/// Bench curves by index into <paramref name="Lumens"/>: a lumen with an entry takes its pressure drop from that curve, carried over
+/// to the liquid at hand by Reynolds similarity; a lumen without one takes it from its geometry. Hole shares always come from the
+/// geometry. Empty when nothing was measured; never null.
+/// </param>
 public sealed record Cannula(
     string Id,
     string Description,

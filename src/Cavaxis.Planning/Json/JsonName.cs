@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 
 namespace Cavaxis.Planning.Json;
@@ -8,11 +9,13 @@ internal static class JsonName
     /// <summary>The word that reads as no measurement, no finding, no section.</summary>
     public const string Unknown = "unknown";
 
+    private static readonly ConcurrentDictionary<Type, IReadOnlyList<string>> Words = new();
+
     /// <summary>The file's name of a property or enum member.</summary>
     /// <param name="name">Name in the program.</param>
     public static string Of(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
 
     /// <summary>The words of an enum in the order of its members.</summary>
     /// <param name="type">The enum.</param>
-    public static IReadOnlyList<string> WordsOf(Type type) => [.. Enum.GetNames(type).Select(Of)];
+    public static IReadOnlyList<string> WordsOf(Type type) => Words.GetOrAdd(type, static t => [.. Enum.GetNames(t).Select(Of)]);
 }

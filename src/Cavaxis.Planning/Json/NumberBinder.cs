@@ -137,7 +137,8 @@ internal sealed class NumberBinder(FaultLedger ledger)
         { Kind: JsonKind.Text } when !accepted.Contains(JsonName.Unknown, StringComparison.Ordinal) && value.Text == JsonName.Unknown =>
             "This number is needed; measure or estimate it.",
         { Kind: JsonKind.Text } => "Write the number without quotes and without its unit.",
-        { Kind: JsonKind.Null } => "Write the number; where there is none and the field is not required, write \"unknown\" or leave it out.",
+        { Kind: JsonKind.Null } when accepted.Contains(JsonName.Unknown, StringComparison.Ordinal) => "Write \"unknown\" or leave the field out.",
+        { Kind: JsonKind.Null } => "This number is needed; measure or estimate it.",
         _ => "Write one number.",
     };
 }

@@ -37,7 +37,7 @@ public sealed class PositionedValue
     {
         JsonKind.Text => $"\"{InputFault.Shown(Text)}\"",
         JsonKind.List => string.Create(CultureInfo.InvariantCulture, $"a list of {Items.Count}"),
-        JsonKind.Object => string.Create(CultureInfo.InvariantCulture, $"an object of {Members.Count} fields"),
+        JsonKind.Object => string.Create(CultureInfo.InvariantCulture, $"an object of {Members.Count} {(Members.Count == 1 ? "field" : "fields")}"),
         _ => InputFault.Shown(Text),
     };
 

@@ -19,8 +19,9 @@ internal static class SyntaxFault
     {
         offset = TokenStart(utf8, offset);
         string here = Here(utf8, offset);
+        string word = Word(here);
         (FaultCode code, string accepted, string remedy) = Explain(utf8, offset, here);
-        string shown = here.Length == 0 ? "the end of the file" : $"'{InputFault.Shown(here)}'";
+        string shown = here.Length == 0 ? "the end of the file" : $"'{InputFault.Shown(word)}'";
         ledger.Add(code, path, shown, accepted, remedy, new PlaceCursor(utf8).At(offset));
     }
 
@@ -49,6 +50,7 @@ internal static class SyntaxFault
             '}' or ']' => (FaultCode.MalformedText, Json, "Check that each opening bracket has its own closing one, and that a value follows each name."),
             '\'' or '‘' or '’' or '“' or '”' => (FaultCode.MalformedText, "straight double quotes", "Put names and words in straight double quotes."),
             '"' or '{' or '[' => (FaultCode.MalformedText, Json, "A comma between two entries, or a colon after a name, is missing."),
+            >= '0' and <= '9' when before == (byte)',' => (FaultCode.MalformedText, "a number such as 0.5 or 12", "Write decimals with a point, not a comma, and numbers without leading zeros."),
             '+' or '.' => (FaultCode.MalformedText, "a number such as 0.5", "Write a digit before the point and no plus sign."),
             >= '0' and <= '9' => (FaultCode.MalformedText, "a number such as 0.5 or 12", "Write numbers without leading zeros, with a point, and put a comma between entries."),
             ',' => (FaultCode.MalformedText, Json, "A value is missing, or there is one comma too many."),
@@ -88,6 +90,18 @@ internal static class SyntaxFault
         string text = Encoding.UTF8.GetString(rest[..end]);
         int lineEnd = text.AsSpan(Math.Min(1, text.Length)).IndexOfAny('\r', '\n');
         return lineEnd < 0 ? text : text[..(lineEnd + 1)];
+    }
+
+    // A word or number by itself; otherwise as much of the line as says where it is.
+    private static string Word(string here)
+    {
+        int end = 0;
+        while (end < here.Length && here[end] < 128 && IsWordByte((byte)here[end]))
+        {
+            end++;
+        }
+
+        return end == 0 ? here : here[..end];
     }
 
     private static byte Before(ReadOnlySpan<byte> utf8, int offset)

@@ -14,12 +14,14 @@ internal sealed class ValueBinder(FaultLedger ledger)
     /// <param name="shape">Its fields.</param>
     /// <param name="value">Where it stands.</param>
     /// <param name="path">Path of the record, empty for the outermost.</param>
-    public object Record(RecordShape shape, PositionedValue value, string path)
+    public object Record(RecordShape shape, PositionedValue value, string path) => Record(shape, null, value, path);
+
+    private object Record(RecordShape shape, RecordField? field, PositionedValue value, string path)
     {
         object record = Activator.CreateInstance(shape.Type)!;
         if (value.Kind != JsonKind.Object)
         {
-            WrongKind(value, path, "an object in braces", "Put the fields in braces: { … }.");
+            WrongKind(field, value, path, "Put the fields in braces: { … }.");
             return record;
         }
 
@@ -27,7 +29,7 @@ internal sealed class ValueBinder(FaultLedger ledger)
         foreach (PositionedMember member in value.Members)
         {
             string at = Join(path, member.Name);
-            if (shape.Find(member.Name) is not RecordField field)
+            if (shape.Find(member.Name) is not RecordField known)
             {
                 UnknownField(shape, member, at);
                 continue;
@@ -35,17 +37,17 @@ internal sealed class ValueBinder(FaultLedger ledger)
 
             given.Add(member.Name);
             ledger.Place(at, member.Value.Place);
-            if (Value(field, member.Value, at) is object bound)
+            if (Value(known, member.Value, at) is object bound)
             {
-                field.Property!.SetValue(record, bound);
+                known.Property!.SetValue(record, bound);
             }
         }
 
-        foreach (RecordField field in shape.Fields.Where(f => f.IsRequired && !given.Contains(f.Name)))
+        foreach (RecordField missing in shape.Fields.Where(f => f.IsRequired && !given.Contains(f.Name)))
         {
             ledger.Add(
-                FaultCode.MissingField, Join(path, field.Name), string.Empty, Accepted(field),
-                $"Add the field \"{field.Name}\"{(field.Meaning is null ? "." : ": " + field.Meaning)}", value.Place);
+                FaultCode.MissingField, Join(path, missing.Name), string.Empty, AcceptedInput.Of(missing),
+                $"Add the field \"{missing.Name}\"{(missing.Meaning is null ? "." : ": " + missing.Meaning)}", value.Place);
         }
 
         return record;
@@ -63,7 +65,7 @@ internal sealed class ValueBinder(FaultLedger ledger)
             FieldKind.Flag => (object?)Flag(field, value, path),
             FieldKind.Text => Text(field, value, path),
             FieldKind.Word => Word(field, value, path),
-            FieldKind.Record => Record(RecordShape.Of(field.Type), value, path),
+            FieldKind.Record => Record(RecordShape.Of(field.Type), field, value, path),
             FieldKind.List => List(field, value, path),
             FieldKind.WholeNumber => _numbers.Whole(field, value, path),
             FieldKind.Number => _numbers.Number(field, value, path),
@@ -79,7 +81,7 @@ internal sealed class ValueBinder(FaultLedger ledger)
             return value.Flag;
         }
 
-        WrongKind(value, path, Accepted(field), "Write true or false without quotes.");
+        WrongKind(field, value, path, "Write true or false without quotes.");
         return null;
     }
 
@@ -87,7 +89,7 @@ internal sealed class ValueBinder(FaultLedger ledger)
     {
         if (value.Kind != JsonKind.Text)
         {
-            WrongKind(value, path, Accepted(field), "Put the text in double quotes, or leave the field out.");
+            WrongKind(field, value, path, "Put the text in double quotes, or leave the field out.");
             return null;
         }
 
@@ -96,7 +98,7 @@ internal sealed class ValueBinder(FaultLedger ledger)
         {
             ledger.Add(
                 FaultCode.WrongLength, path,
-                string.Create(CultureInfo.InvariantCulture, $"{value.Shown}, {characters} characters"), Accepted(field),
+                string.Create(CultureInfo.InvariantCulture, $"{value.Shown}, {characters} characters"), AcceptedInput.Of(field),
                 characters == 0 ? "Write the text or remove the entry." : "Shorten the text.", value.Place);
             return null;
         }
@@ -116,7 +118,7 @@ internal sealed class ValueBinder(FaultLedger ledger)
     {
         if (value.Kind != JsonKind.Text)
         {
-            WrongKind(value, path, Accepted(field), "Put one of the words in double quotes.");
+            WrongKind(field, value, path, "Put one of the words in double quotes.");
             return null;
         }
 
@@ -128,7 +130,7 @@ internal sealed class ValueBinder(FaultLedger ledger)
 
         string? closest = ClosestWord.To(value.Text, field.Words);
         ledger.Add(
-            FaultCode.NotAChoice, path, value.Shown, Accepted(field),
+            FaultCode.NotAChoice, path, value.Shown, AcceptedInput.Of(field),
             closest is null ? "Use one of the words, written exactly so." : $"Did you mean \"{closest}\"?", value.Place);
         return null;
     }
@@ -137,14 +139,14 @@ internal sealed class ValueBinder(FaultLedger ledger)
     {
         if (value.Kind != JsonKind.List)
         {
-            WrongKind(value, path, Accepted(field), "Put the entries in square brackets: [ … ].");
+            WrongKind(field, value, path, "Put the entries in square brackets: [ … ].");
             return null;
         }
 
         if (value.Items.Count > field.Longest)
         {
             ledger.Add(
-                FaultCode.WrongLength, path, value.Shown, Accepted(field), "Remove entries.", value.Place);
+                FaultCode.WrongLength, path, value.Shown, AcceptedInput.Of(field), "Remove entries.", value.Place);
         }
 
         RecordField element = field.Element!;
@@ -171,12 +173,18 @@ internal sealed class ValueBinder(FaultLedger ledger)
             closest is null ? "Remove the field, or move it to the section it belongs to." : $"Did you mean \"{closest}\"?", member.Place);
     }
 
-    private void WrongKind(PositionedValue value, string path, string accepted, string remedy) => ledger.Add(
-        FaultCode.WrongKind, path, value.Shown, accepted,
-        value.Kind == JsonKind.Null ? "Write \"unknown\" or leave the field out where there is nothing; a required field needs its value." : remedy,
-        value.Place);
+    private void WrongKind(RecordField? field, PositionedValue value, string path, string remedy) => ledger.Add(
+        FaultCode.WrongKind, path, value.Shown, field is null ? "an object in braces" : AcceptedInput.Of(field),
+        value.Kind == JsonKind.Null ? NullRemedy(field) : remedy, value.Place);
 
-    private static string Accepted(RecordField field) => AcceptedInput.Of(field);
+    private static string NullRemedy(RecordField? field) => field switch
+    {
+        null => "Write the object.",
+        { TakesUnknown: true } => "Write \"unknown\" or leave the field out.",
+        { Kind: FieldKind.Word } when field.Words.Contains(JsonName.Unknown) => "Write \"unknown\" or leave the field out.",
+        { IsRequired: true } => "This field is needed; write its value.",
+        _ => "Leave the field out.",
+    };
 
     private static string Join(string path, string name) => path.Length == 0 ? name : $"{path}.{name}";
 }

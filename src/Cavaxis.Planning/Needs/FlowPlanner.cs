@@ -118,7 +118,7 @@ internal sealed class FlowPlanner(PatientReading reading, SupportSection support
         return new Source(rule.Citation, rule.Certainty);
     }
 
-    private static FlowNeed Choose(IReadOnlyList<(string Reason, double Flow, Source Source)> candidates, double relativeSd)
+    private static FlowNeed Choose(List<(string Reason, double Flow, Source Source)> candidates, double relativeSd)
     {
         int largest = 0;
         for (int i = 1; i < candidates.Count; i++)

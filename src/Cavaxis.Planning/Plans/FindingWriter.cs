@@ -140,7 +140,7 @@ internal sealed class FindingWriter(PlanningContext context)
         {
             findings.Add(new PlanFinding(
                 "flow-short",
-                combination.FlowLPerMin < 0.5 * wanted ? FindingGrade.Stop : FindingGrade.Warning,
+                combination.FlowLPerMin < ConfigurationSearch.LeastShareOfNeed * wanted ? FindingGrade.Stop : FindingGrade.Warning,
                 FormattableString.Invariant($"These cannulae carry {combination.FlowLPerMin:F1} of the {wanted:F1} L/min wanted within the usual pressure limits."),
                 "Use larger cannulae, a second drainage cannula, or accept the lower flow and its saturation.",
                 Computed));

@@ -16,8 +16,9 @@ namespace Cavaxis.Planning.Plans;
 /// <param name="Patient">The numbers planning worked with.</param>
 /// <param name="Plans">Ranked plans, best first.</param>
 /// <param name="NotPlanned">Configurations without a plan, with the reason.</param>
-/// <param name="NextMeasurements">Value of each missing measurement for the first plan, best first.</param>
-/// <param name="Steps">Step list of the first plan.</param>
+/// <param name="ChosenPlan">Rank of the plan that measurements and steps speak of; 0 when there is none.</param>
+/// <param name="NextMeasurements">Value of each missing measurement for the chosen plan, best first.</param>
+/// <param name="Steps">Step list of the chosen plan.</param>
 /// <param name="Missing">Inputs that the case does not give.</param>
 /// <param name="Surprises">Measurements far outside what the population suggests.</param>
 /// <param name="NotChecked">What was not checked.</param>
@@ -33,6 +34,7 @@ public sealed record PlanningResult(
     PatientPicture Patient,
     IReadOnlyList<CannulationPlan> Plans,
     IReadOnlyList<NotPlanned> NotPlanned,
+    int ChosenPlan,
     IReadOnlyList<MeasurementValue> NextMeasurements,
     IReadOnlyList<ProcedureStep> Steps,
     IReadOnlyList<MissingInput> Missing,

@@ -6,6 +6,9 @@ public enum CriterionName
     /// <summary>Probability that every port lies in its zone with imaging.</summary>
     Fit,
 
+    /// <summary>Share of the flow needed that the cannulae carry within the usual pressure limits.</summary>
+    FlowReached,
+
     /// <summary>Largest cannula-to-vessel ratio.</summary>
     VesselRatio,
 

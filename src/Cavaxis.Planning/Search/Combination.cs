@@ -1,3 +1,4 @@
+using System.Globalization;
 using Cavaxis.Devices.Cannulae;
 using Cavaxis.Planning.Configurations;
 
@@ -11,6 +12,7 @@ namespace Cavaxis.Planning.Search;
 /// <param name="FitCount">Anatomies in which all its cannulae fit together.</param>
 /// <param name="Values">Value of each criterion, in the rule book's order.</param>
 /// <param name="Score">Weighted mean of the points.</param>
+/// <param name="MissesItsPurpose">True when it carries less than half of the need or fits hardly any anatomy.</param>
 internal sealed record Combination(
     IReadOnlyList<SlotOption> Options,
     double FlowLPerMin,
@@ -18,16 +20,22 @@ internal sealed record Combination(
     double ReturnMmHg,
     int FitCount,
     double[] Values,
-    double Score)
+    double Score,
+    bool MissesItsPurpose)
 {
-    /// <summary>Stops of its vessels.</summary>
-    public int Stops => Options.Sum(option => option.Stops);
+    /// <summary>True when a vessel forbids it or it misses its purpose.</summary>
+    public bool IsStopped => MissesItsPurpose || Options.Any(option => option.Stops > 0);
 
     /// <summary>Warnings of its vessels.</summary>
     public int Warnings => Options.Sum(option => option.Warnings);
 
-    /// <summary>The devices without their sides, to tell combinations apart that differ in the side only.</summary>
+    /// <summary>The devices without their sides, for a stable order.</summary>
     public string Devices => string.Join("+", Options.Select(option => option.Cannula.Id));
+
+    /// <summary>The sizes without lengths and sides: combinations that agree in these are shown once, by their best member.</summary>
+    public string Sizes => string.Join("+", Options
+        .Where(option => option.Slot.Role != CannulaRole.DistalPerfusion)
+        .Select(option => option.Cannula.OuterDiameterFrench.ToString(CultureInfo.InvariantCulture)));
 
     /// <summary>The option that drains (a dual-lumen cannula drains too).</summary>
     public SlotOption Draining => Options.First(option => option.Slot.Role is CannulaRole.Drainage or CannulaRole.DualLumen);

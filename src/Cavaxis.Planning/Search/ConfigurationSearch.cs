@@ -17,6 +17,9 @@ internal sealed class ConfigurationSearch
     private const int KeptOffAxis = 4;
     private const int FlowHalvings = 24;
 
+    /// <summary>A plan that carries less than this share of the flow needed is stopped.</summary>
+    internal const double LeastShareOfNeed = 0.5;
+
     private readonly PlanningContext context;
     private readonly ConfigurationTable configuration;
     private readonly CriteriaScale scale;
@@ -36,7 +39,7 @@ internal sealed class ConfigurationSearch
         need = context.Flows.For(configuration.Configuration);
         circuit = new CircuitModel(
             need.FlowLPerMin.Value, context.Catalogue, context.Blood, context.Reading.Picture, context.Rules);
-        criteria = new CriteriaValues(context, configuration);
+        criteria = new CriteriaValues(context, configuration, need.FlowLPerMin.Value);
         marks = new ulong[(context.Samples.Count + 63) / 64];
     }
 
@@ -49,7 +52,7 @@ internal sealed class ConfigurationSearch
     /// <summary>Why a slot stayed empty, after a search without result.</summary>
     public string EmptyReason { get; private set; } = string.Empty;
 
-    /// <summary>The best combinations, best first, no two with the same devices.</summary>
+    /// <summary>The best combinations, best first, no two with the same sizes.</summary>
     /// <param name="count">How many at most.</param>
     /// <returns>The combinations; empty when a slot cannot be filled.</returns>
     public IReadOnlyList<Combination> Best(int count)
@@ -67,10 +70,10 @@ internal sealed class ConfigurationSearch
             slots.Add(options);
         }
 
-        Dictionary<string, Combination> bestByDevices = new(StringComparer.Ordinal);
-        Walk(slots, 0, [], bestByDevices);
-        return [.. bestByDevices.Values
-            .OrderBy(c => c.Stops > 0 ? 1 : 0)
+        Dictionary<string, Combination> bestBySizes = new(StringComparer.Ordinal);
+        Walk(slots, 0, [], bestBySizes);
+        return [.. bestBySizes.Values
+            .OrderBy(c => c.IsStopped ? 1 : 0)
             .ThenBy(c => c.Warnings)
             .ThenByDescending(c => c.Score)
             .ThenBy(c => c.Devices, StringComparer.Ordinal)
@@ -82,9 +85,9 @@ internal sealed class ConfigurationSearch
         if (index == slots.Count)
         {
             Combination candidate = Evaluate([.. chosen]);
-            if (!best.TryGetValue(candidate.Devices, out Combination? known) || Compare(candidate, known) < 0)
+            if (!best.TryGetValue(candidate.Sizes, out Combination? known) || Compare(candidate, known) < 0)
             {
-                best[candidate.Devices] = candidate;
+                best[candidate.Sizes] = candidate;
             }
 
             return;
@@ -121,9 +124,10 @@ internal sealed class ConfigurationSearch
 
     private static int Compare(Combination a, Combination b)
     {
-        int stops = (a.Stops > 0 ? 1 : 0).CompareTo(b.Stops > 0 ? 1 : 0);
+        int stops = a.IsStopped.CompareTo(b.IsStopped);
         int warnings = a.Warnings.CompareTo(b.Warnings);
-        return stops != 0 ? stops : warnings != 0 ? warnings : b.Score.CompareTo(a.Score);
+        int score = b.Score.CompareTo(a.Score);
+        return stops != 0 ? stops : warnings != 0 ? warnings : score != 0 ? score : string.CompareOrdinal(a.Devices, b.Devices);
     }
 
     private List<SlotOption> OptionsFor(RoleSlot slot)
@@ -214,7 +218,8 @@ internal sealed class ConfigurationSearch
             .ThenBy(option => option.Cannula.Id, StringComparer.Ordinal)
             .Take(KeptOffAxis));
 
-    private double FlowThrough(CannulaRole role, double flow)
+    /// <summary>Flow through the cannula of a role at a pump flow, L/min.</summary>
+    internal double FlowThrough(CannulaRole role, double flow)
     {
         double venous = context.Rules[LimitName.VenousShareOfReturn];
         return (configuration.Kind, role) switch
@@ -226,7 +231,8 @@ internal sealed class ConfigurationSearch
         };
     }
 
-    private (double Inlet, double Return) Pressures(IReadOnlyList<SlotOption> options, double flow)
+    /// <summary>Inlet pressure and pressure after the lung at a pump flow, mmHg.</summary>
+    internal (double Inlet, double Return) Pressures(IReadOnlyList<SlotOption> options, double flow)
     {
         double drainage = 0;
         double? arterial = null;
@@ -277,8 +283,10 @@ internal sealed class ConfigurationSearch
         }
 
         int fit = FitTogether(options);
-        double[] values = criteria.Of(options, flow, inlet, ret, (double)fit / context.Samples.Count);
-        return new Combination(options, flow, inlet, ret, fit, values, scale.Score(values));
+        double probability = (double)fit / context.Samples.Count;
+        double[] values = criteria.Of(options, flow, inlet, ret, probability);
+        bool misses = probability < context.Rules[LimitName.FitProbabilityStop] || flow < LeastShareOfNeed * need.FlowLPerMin.Value;
+        return new Combination(options, flow, inlet, ret, fit, values, scale.Score(values), misses);
     }
 
     private int FitTogether(IReadOnlyList<SlotOption> options)

@@ -5,7 +5,7 @@ using Cavaxis.Planning.Rules;
 namespace Cavaxis.Planning.Search;
 
 /// <summary>The value of every criterion for a combination. Each is explained in docs/models/planning.md.</summary>
-internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable configuration)
+internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable configuration, double neededLPerMin)
 {
     /// <summary>Flow that a distal perfusion cannula is looked at with in an adult, L/min (measured 140-480 mL/min; research in docs/models/planning.md).</summary>
     public const double DistalPerfusionFlowLPerMin = 0.3;
@@ -29,6 +29,7 @@ internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable
             values[i] = rules[i].Name switch
             {
                 CriterionName.Fit => fit,
+                CriterionName.FlowReached => Math.Min(1, flowLPerMin / neededLPerMin),
                 CriterionName.VesselRatio => options.Max(option => option.Ratio),
                 CriterionName.InletMargin => inletMmHg - context.Rules[LimitName.InletPressureMmHg],
                 CriterionName.ReturnMargin => context.Rules[LimitName.ReturnPressureMmHg] - returnMmHg,

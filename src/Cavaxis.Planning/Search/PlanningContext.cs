@@ -1,6 +1,4 @@
-using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Conditioning;
-using Cavaxis.Anatomy.Population;
 using Cavaxis.Anatomy.Sampling;
 using Cavaxis.Devices.Cannulae;
 using Cavaxis.Devices.Catalogue;

@@ -20,6 +20,9 @@ public sealed record PlanningOptions
     /// <summary>Weights that replace those of the rule book.</summary>
     public IReadOnlyDictionary<CriterionName, double> Weights { get; init; } = new Dictionary<CriterionName, double>();
 
+    /// <summary>Rank of the plan that the step list and the value of measurements speak of.</summary>
+    public int ChosenRank { get; init; } = 1;
+
     /// <summary>How many device combinations of one configuration are shown at most.</summary>
     public int PlansPerConfiguration { get; init; } = 2;
 }

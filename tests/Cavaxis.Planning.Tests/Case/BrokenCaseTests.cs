@@ -1,10 +1,13 @@
 using Cavaxis.Planning.Case;
 using Cavaxis.Quantities.Faults;
+using CsCheck;
 
 namespace Cavaxis.Planning.Tests.Case;
 
 public class BrokenCaseTests
 {
+    private static readonly byte[][] Good = [.. RepositoryFolder.DemoFiles.Select(File.ReadAllBytes)];
+
     private static readonly Dictionary<string, byte[]> Broken =
         MutatedCases.All(RepositoryFolder.DemoFiles).ToDictionary(static m => m.Name, static m => m.Bytes, StringComparer.Ordinal);
 
@@ -94,6 +97,25 @@ public class BrokenCaseTests
         InputFault fault = Assert.Single(Assert.Throws<InputFaultException>(() => CaseFileReader.ReadStream(stream, "case.json")).Faults);
         Assert.Equal((FaultCode.UnreadableFile, "case.json"), (fault.Code, fault.Field));
     }
+
+    // Some edits leave a good case (a digit for a digit); the others must give faults, and nothing may give anything else.
+    [Fact]
+    public void Any_edit_of_bytes_gives_a_case_or_faults() => Gen
+        .Select(Gen.Int[0, Good.Length - 1], Gen.Int[0, 10_000], Gen.Int[0, 40], Gen.Byte.Array[0, 6])
+        .Sample(static (file, at, removed, inserted) =>
+        {
+            byte[] good = Good[file];
+            int from = at % good.Length;
+            byte[] bytes = [.. good[..from], .. inserted, .. good[Math.Min(good.Length, from + removed)..]];
+            try
+            {
+                return CaseFileReader.Read(bytes).CavaxisCase == CaseFile.CurrentVersion;
+            }
+            catch (InputFaultException e)
+            {
+                return e.Faults.Count > 0 && e.Faults.All(IsWhole);
+            }
+        }, iter: 5_000);
 
     private static bool IsWhole(InputFault fault) =>
         Enum.IsDefined(fault.Code) && fault.Field.Length > 0 && fault.Value.Length > 0 && fault.Accepted.Length > 0 && fault.Remedy.Length > 0

@@ -151,6 +151,19 @@ public class CaseFileReaderTests
         Assert.Equal($"Did you mean \"{suggested}\"?", fault.Remedy);
     }
 
+    [Theory]
+    [InlineData("\"blood\":{\"arterialPh\":null}", "Write \"unknown\" or leave the field out.")]
+    [InlineData("\"heart\":{\"mitralRegurgitation\":null}", "Write \"unknown\" or leave the field out.")]
+    [InlineData("\"blood\":null", "Write \"unknown\" or leave the field out.")]
+    [InlineData("\"title\":null", "Leave the field out.")]
+    [InlineData("\"vessels\":[{\"vessel\":null,\"side\":\"left\"}]", "This field is needed; write its value.")]
+    [InlineData("\"axis\":[{\"dimension\":\"svcLength\",\"value\":null}]", "This number is needed; measure or estimate it.")]
+    [InlineData("\"axis\":[{\"dimension\":\"svcLength\",\"value\":\"unknown\"}]", "This number is needed; measure or estimate it.")]
+    [InlineData("\"blood\":{\"arterialPh\":\"7.3\"}", "Write the number without quotes and without its unit.")]
+    [InlineData("\"blood\":{\"arterialPh\":7,3}", "Write decimals with a point, not a comma, and numbers without leading zeros.")]
+    public void The_remedy_fits_the_field(string part, string remedy) =>
+        Assert.Equal(remedy, Assert.Single(Faults($$$"""{"cavaxisCase":1,{{{Patient}}},{{{part}}}}""")).Remedy);
+
     [Fact]
     public void A_word_unlike_any_other_gets_no_suggestion_but_all_the_words()
     {

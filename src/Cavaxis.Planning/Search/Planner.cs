@@ -1,0 +1,122 @@
+using Cavaxis.Devices.Catalogue;
+using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Configurations;
+using Cavaxis.Planning.Information;
+using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Ranking;
+using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Steps;
+using Cavaxis.Quantities.Faults;
+
+namespace Cavaxis.Planning.Search;
+
+/// <summary>The planning service that the command line and the workspace call: a case in, ranked and explained plans out.</summary>
+public static class Planner
+{
+    /// <summary>The caution that stands on every plan, screen and report.</summary>
+    public const string Caution =
+        "Supports trained clinicians; not a certified medical device. It defers to imaging, the device's instructions for use, "
+        + "local protocol and licensed practice. Numbers marked estimated come from populations, not from this patient.";
+
+    /// <summary>Plans a case.</summary>
+    /// <param name="caseFile">The case.</param>
+    /// <param name="catalogue">Devices to choose from.</param>
+    /// <param name="rules">The rule book.</param>
+    /// <param name="options">Number of anatomies, seed, weights.</param>
+    /// <returns>Ranked plans with everything around them. Same input, same bytes.</returns>
+    /// <exception cref="InputFaultException">An option is out of range, a weight is bad, or the case names devices that the catalogue lacks.</exception>
+    public static PlanningResult Plan(CaseFile caseFile, DeviceCatalogue catalogue, RuleBook rules, PlanningOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(caseFile);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        ArgumentNullException.ThrowIfNull(rules);
+        ArgumentNullException.ThrowIfNull(options);
+        Require.InRange(
+            options.Anatomies, PlanningOptions.FewestAnatomies, PlanningOptions.MostAnatomies, "anatomies", "Ask for a number of anatomies in this range.");
+        CheckDevices(caseFile, catalogue);
+        CriteriaScale scale = new(rules.Criteria, caseFile.Support.Goal, options.Weights);
+        PlanningContext context = new(caseFile, catalogue, rules, options);
+        List<Found> found = [];
+        List<NotPlanned> notPlanned = [];
+        foreach (ConfigurationTable configuration in ConfigurationTable.All)
+        {
+            ConfigurationSearch search = new(context, configuration, scale);
+            IReadOnlyList<Combination> best = search.Best(options.PlansPerConfiguration);
+            if (best.Count == 0)
+            {
+                notPlanned.Add(new NotPlanned(configuration.Configuration, search.EmptyReason));
+            }
+
+            PlanWriter writer = new(context, configuration, search, scale);
+            found.AddRange(best.Select(combination => new Found(writer.Write(combination), combination, search)));
+        }
+
+        Found[] ranked = [.. found
+            .OrderBy(f => f.Plan.HasStop ? 1 : 0)
+            .ThenByDescending(f => f.Plan.Score)
+            .ThenBy(f => f.Plan.Configuration)
+            .ThenBy(f => f.Combination.Devices, StringComparer.Ordinal)];
+        IReadOnlyList<bool> front = ParetoFront.Mark(
+            [.. ranked.Select(f => (IReadOnlyList<double>)[.. f.Plan.Criteria.Select(c => c.Points)])], scale.Weights);
+        CannulationPlan[] plans = [.. ranked.Select((f, i) => f.Plan with { Rank = i + 1, OnParetoFront = front[i] })];
+        int chosen = ranked.Length == 0 ? 0 : (int)Require.InRange(
+            options.ChosenRank, 1, ranked.Length, "plan", "Choose the rank of a plan in the list.");
+        return new PlanningResult(
+            PlanningResult.CurrentVersion,
+            Caution,
+            caseFile.Title ?? "(no title)",
+            caseFile.Invented,
+            options.Seed,
+            context.Samples.Count,
+            rules.Edition,
+            RuleBookComparison.Loosened(rules),
+            context.Reading.Picture,
+            plans,
+            notPlanned,
+            chosen,
+            ranked.Length == 0 ? [] : Next(context, ranked[chosen - 1]),
+            ranked.Length == 0 ? [] : StepListBuilder.For(plans[chosen - 1], caseFile),
+            context.Reading.Missing,
+            [.. context.Axis.Surprises.Select(surprise => surprise.ToString()), .. CaseNotes.Of(caseFile).Select(note => $"{note.Field}: {note.Text}")],
+            NotChecked);
+    }
+
+    private static IReadOnlyList<string> NotChecked { get; } =
+    [
+        "How wire and cannula behave in the curved anatomy (loops, perforation force, friction).",
+        "Recirculation itself: only its two limits are given.",
+        "Where native and pump blood meet in the aorta, and the filling of the left ventricle under support.",
+        "Clotting, bleeding, infection, and drugs.",
+        "The height of the pump below the patient, kinks, and movement with breathing or turning.",
+        "The hole map of the device in hand, unless it was entered from its label.",
+    ];
+
+    private static IReadOnlyList<MeasurementValue> Next(PlanningContext context, Found best) =>
+        new NextMeasurements(context).Of(
+            best.Combination, context.Rules[LimitName.PortSeparationMm] * best.Search.SeparationScale);
+
+    private static void CheckDevices(CaseFile caseFile, DeviceCatalogue catalogue)
+    {
+        List<InputFault> faults = [];
+        for (int i = 0; i < caseFile.DevicesOnHand.Count; i++)
+        {
+            string id = caseFile.DevicesOnHand[i];
+            if (catalogue.FindCannula(id) is null)
+            {
+                faults.Add(new InputFault(
+                    FaultCode.NotFound,
+                    $"devicesOnHand[{i}]",
+                    InputFault.Shown(id),
+                    "an identifier of the catalogue",
+                    "List the catalogue with `cannula list`, or import the device first."));
+            }
+        }
+
+        if (faults.Count > 0)
+        {
+            throw new InputFaultException(faults);
+        }
+    }
+
+    private sealed record Found(CannulationPlan Plan, Combination Combination, ConfigurationSearch Search);
+}
