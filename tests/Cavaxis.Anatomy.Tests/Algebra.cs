@@ -6,7 +6,8 @@ namespace Cavaxis.Anatomy.Tests;
 /// <summary>Plain elimination, kept apart from the engine so that it can check the engine.</summary>
 internal static class Algebra
 {
-    /// <summary>Smallest pivot of the latent correlation matrix under elimination without exchange; positive exactly when it is positive definite.</summary>
+    /// <summary>Smallest pivot of the latent correlation matrix under elimination without exchange; positive exactly
+    /// when it is positive definite.</summary>
     public static double SmallestPivot(AxisDistribution distribution)
     {
         int n = AxisDimensions.Count;

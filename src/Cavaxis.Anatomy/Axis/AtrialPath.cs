@@ -15,21 +15,25 @@ namespace Cavaxis.Anatomy.Axis;
 /// <param name="FrontalEnd">Slope of the IVC against the chord, frontal plane.</param>
 /// <param name="SagittalStart">Slope of the SVC against the chord, sagittal plane.</param>
 /// <param name="SagittalEnd">Slope of the IVC against the chord, sagittal plane.</param>
-public readonly record struct AtrialPath(double SpanMm, double FrontalStart, double FrontalEnd, double SagittalStart, double SagittalEnd)
+public readonly record struct AtrialPath(
+    double SpanMm, double FrontalStart, double FrontalEnd, double SagittalStart, double SagittalEnd)
 {
-    /// <summary>Direction of the tricuspid orifice from the line SCAJ → ICAJ: degrees from straight ahead towards the patient's left. The mean en-face view is LAO 54, CAUD 15 (44 patients; Xiong, EIJ-D-19-00618).</summary>
+    /// <summary>Direction of the tricuspid orifice from the line SCAJ → ICAJ: degrees from straight ahead towards the
+    /// patient's left. The mean en-face view is LAO 54, CAUD 15 (44 patients; Xiong, EIJ-D-19-00618).</summary>
     public const double TricuspidAzimuthDeg = 54;
 
     private const double RadiansPerDegree = Math.PI / 180;
 
     /// <summary>Length of the whole way along the curve, mm.</summary>
-    public double TotalLengthMm => SpanMm + Excess(SpanMm, FrontalStart, FrontalEnd) + Excess(SpanMm, SagittalStart, SagittalEnd);
+    public double TotalLengthMm =>
+        SpanMm + Excess(SpanMm, FrontalStart, FrontalEnd) + Excess(SpanMm, SagittalStart, SagittalEnd);
 
     /// <summary>The way for given angles.</summary>
     /// <param name="spanMm">Chord from SCAJ to ICAJ, mm.</param>
     /// <param name="bendFrontalDeg">Angle from the SVC to the IVC axis, frontal plane, degrees.</param>
     /// <param name="bendSagittalDeg">The same in the sagittal plane.</param>
-    /// <param name="offsetMm">Sideways distance of the inferior mouth from the superior one, square to the bisector of the axes, frontal plane, mm; less than the span.</param>
+    /// <param name="offsetMm">Sideways distance of the inferior mouth from the superior one, square to the bisector of
+    /// the axes, frontal plane, mm; less than the span.</param>
     /// <returns>The way.</returns>
     public static AtrialPath Of(double spanMm, double bendFrontalDeg, double bendSagittalDeg, double offsetMm)
     {
@@ -71,8 +75,8 @@ public readonly record struct AtrialPath(double SpanMm, double FrontalStart, dou
     }
 
     /// <summary>
-    /// Where a jet leaving square to the cannula meets a plane at a distance: a cannula leaning towards the target on its way
-    /// down throws the jet upwards.
+    /// Where a jet leaving square to the cannula meets a plane at a distance: a cannula leaning towards the target on
+    /// its way down throws the jet upwards.
     /// </summary>
     /// <param name="slopeTowardsTarget">Slope of the descending cannula towards the target.</param>
     /// <param name="distanceMm">Distance of the target from the cannula, mm.</param>
@@ -92,18 +96,21 @@ public readonly record struct AtrialPath(double SpanMm, double FrontalStart, dou
     /// <summary>Tilt in the frontal plane.</summary>
     /// <param name="fraction">Place along the chord.</param>
     /// <returns>Angle, degrees, positive to the patient's right.</returns>
-    public double FrontalTiltAt(double fraction) => Math.Atan(Slope(fraction, FrontalStart, FrontalEnd)) / RadiansPerDegree;
+    public double FrontalTiltAt(double fraction) =>
+        Math.Atan(Slope(fraction, FrontalStart, FrontalEnd)) / RadiansPerDegree;
 
     /// <summary>Tilt in the sagittal plane.</summary>
     /// <param name="fraction">Place along the chord.</param>
     /// <returns>Angle, degrees, positive to the back.</returns>
-    public double SagittalTiltAt(double fraction) => Math.Atan(Slope(fraction, SagittalStart, SagittalEnd)) / RadiansPerDegree;
+    public double SagittalTiltAt(double fraction) =>
+        Math.Atan(Slope(fraction, SagittalStart, SagittalEnd)) / RadiansPerDegree;
 
     /// <summary>Length of the way from SCAJ down to a place.</summary>
     /// <param name="fraction">Place along the chord.</param>
     /// <returns>Arc length, mm.</returns>
-    public double ArcMm(double fraction) => SpanMm
-        * (fraction + HalfSquareIntegral(fraction, FrontalStart, FrontalEnd) + HalfSquareIntegral(fraction, SagittalStart, SagittalEnd));
+    public double ArcMm(double fraction) => SpanMm * (fraction
+        + HalfSquareIntegral(fraction, FrontalStart, FrontalEnd)
+        + HalfSquareIntegral(fraction, SagittalStart, SagittalEnd));
 
     // tan(−half − φ) and tan(half − φ) by the addition theorem: this sits in the innermost loop over anatomies.
     private static (double Start, double End) EndSlopes(double bendDeg, double offsetMm, double spanMm)
@@ -117,13 +124,15 @@ public readonly record struct AtrialPath(double SpanMm, double FrontalStart, dou
     private static double Slope(double t, double start, double end) =>
         (start * (1 + (t * ((3 * t) - 4)))) + (end * t * ((3 * t) - 2));
 
-    private static double Excess(double spanMm, double a, double b) => spanMm / 30 * ((2 * a * a) - (a * b) + (2 * b * b));
+    private static double Excess(double spanMm, double a, double b) =>
+        spanMm / 30 * ((2 * a * a) - (a * b) + (2 * b * b));
 
     // ½ ∫₀ᵗ y'², y' = a + q t + r t².
     private static double HalfSquareIntegral(double t, double a, double b)
     {
         double q = (-4 * a) - (2 * b);
         double r = 3 * (a + b);
-        return t * ((a * a) + (t * ((a * q) + (t * ((((q * q) + (2 * a * r)) / 3) + (t * ((q * r / 2) + (t * r * r / 5)))))))) / 2;
+        double cubicTerm = ((q * q) + (2 * a * r)) / 3;
+        return t * ((a * a) + (t * ((a * q) + (t * (cubicTerm + (t * ((q * r / 2) + (t * r * r / 5)))))))) / 2;
     }
 }

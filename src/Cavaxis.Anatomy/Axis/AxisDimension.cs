@@ -6,7 +6,8 @@ namespace Cavaxis.Anatomy.Axis;
 /// </summary>
 public enum AxisDimension
 {
-    /// <summary>Right jugular skin entry to SCAJ along the vein, mm. Depends on the height of the entry, <see cref="NeckEntry"/>.</summary>
+    /// <summary>Right jugular skin entry to SCAJ along the vein, mm. Depends on the height of the entry,
+    /// <see cref="NeckEntry"/>.</summary>
     RightNeckSkinToScaj,
 
     /// <summary>How much longer the left jugular way is than the right, mm.</summary>
@@ -18,13 +19,16 @@ public enum AxisDimension
     /// <summary>SCAJ to ICAJ in a straight line between the middles of the mouths, mm.</summary>
     AtrialSpan,
 
-    /// <summary>Angle between the SVC and IVC axes in the frontal plane, degrees; 0 is collinear, positive where the way down turns to the patient's right.</summary>
+    /// <summary>Angle between the SVC and IVC axes in the frontal plane, degrees; 0 is collinear, positive where the
+    /// way down turns to the patient's right.</summary>
     CavalBendFrontal,
 
-    /// <summary>Angle between the SVC and IVC axes in the sagittal plane, degrees; 0 is collinear, positive where the way down turns to the back.</summary>
+    /// <summary>Angle between the SVC and IVC axes in the sagittal plane, degrees; 0 is collinear, positive where the
+    /// way down turns to the back.</summary>
     CavalBendSagittal,
 
-    /// <summary>Sideways offset of the inferior mouth from the superior one in the frontal plane, square to the bisector of the caval axes, mm; positive to the patient's right.</summary>
+    /// <summary>Sideways offset of the inferior mouth from the superior one in the frontal plane, square to the
+    /// bisector of the caval axes, mm; positive to the patient's right.</summary>
     MouthOffset,
 
     /// <summary>ICAJ to the upper edge of the right hepatic vein, mm.</summary>

@@ -9,7 +9,8 @@ public static class AxisDimensions
     /// <summary>Number of dimensions.</summary>
     public static int Count => All.Count;
 
-    /// <summary>The scale on which a dimension is Gaussian: plain for angles, fractions and signed differences.</summary>
+    /// <summary>The scale on which a dimension is Gaussian: plain for angles, fractions and signed
+    /// differences.</summary>
     /// <param name="dimension">The dimension.</param>
     /// <returns>Its scale.</returns>
     public static LatentScale ScaleOf(AxisDimension dimension) => dimension switch

@@ -9,7 +9,8 @@ public enum JunctionEdge
     /// <summary>Not said. The measurement keeps its value and gains the spread between the definitions.</summary>
     Unknown,
 
-    /// <summary>Superior: where the SVC wall meets the upper border of the right atrial appendage. The model's own superior edge.</summary>
+    /// <summary>Superior: where the SVC wall meets the upper border of the right atrial appendage. The model's own
+    /// superior edge.</summary>
     AppendageBorder,
 
     /// <summary>Superior: the crista terminalis as seen in the bicaval ultrasound view.</summary>

@@ -4,8 +4,8 @@ using Cavaxis.Quantities.Faults;
 namespace Cavaxis.Anatomy.Axis;
 
 /// <summary>
-/// The edges people take as the cavo-atrial junctions, and the step from each to the model's own edge. Published carina to
-/// SCAJ distances of 24, 35, 40 and 54 mm differ mostly by this choice.
+/// The edges people take as the cavo-atrial junctions, and the step from each to the model's own edge. Published carina
+/// to SCAJ distances of 24, 35, 40 and 54 mm differ mostly by this choice.
 /// </summary>
 public static class JunctionEdges
 {
@@ -22,16 +22,31 @@ public static class JunctionEdges
     // Three of four readers take the rim: √(¼(17.6² + 6.6²)).
     private const double UnknownInferiorSdMm = 9.4;
 
-    /// <summary>All edges at the superior junction, then all at the inferior one; the unknown edge stands in both.</summary>
+    /// <summary>All edges at the superior junction, then all at the inferior one; the unknown edge stands in
+    /// both.</summary>
     public static IReadOnlyList<EdgeDefinition> Table { get; } =
     [
         new(JunctionEdge.AppendageBorder, true, 0, 0, new("own edge, by definition", Certainty.ClosedForm)),
-        new(JunctionEdge.CristaTerminalis, true, 6, 7, new("between 14 mm (carina to SCAJ 54.3 against 40.3, two CT series) and 2 mm (height/10 + 0.5 against + 0.3 cm)", Certainty.Assumption)),
-        new(JunctionEdge.FirstAtrialSlice, true, -14, 8, new("carina to atrial inlet median 24 against 40.3 mm, two CT series, rounded towards zero", Certainty.Derived)),
-        new(JunctionEdge.Unknown, true, 0, UnknownSuperiorSdMm, new("spread over the three edges, weights 1/2, 1/4, 1/4", Certainty.Assumption)),
+        new(
+            JunctionEdge.CristaTerminalis, true, 6, 7,
+            new(
+                "between 14 mm (carina to SCAJ 54.3 against 40.3, two CT series) and 2 mm (height/10 + 0.5 against + 0.3 cm)",
+                Certainty.Assumption)),
+        new(
+            JunctionEdge.FirstAtrialSlice, true, -14, 8,
+            new(
+                "carina to atrial inlet median 24 against 40.3 mm, two CT series, rounded towards zero",
+                Certainty.Derived)),
+        new(
+            JunctionEdge.Unknown, true, 0, UnknownSuperiorSdMm,
+            new("spread over the three edges, weights 1/2, 1/4, 1/4", Certainty.Assumption)),
         new(JunctionEdge.EustachianRim, false, 0, 0, new("own edge, by definition", Certainty.ClosedForm)),
-        new(JunctionEdge.MyocardialEdge, false, -17.6, 6.6, new("17.6 mm, SD 6.6, 30 hearts (Heart Rhythm 2006;3:1481)", Certainty.Seen)),
-        new(JunctionEdge.Unknown, false, 0, UnknownInferiorSdMm, new("spread over the two edges, weights 3/4, 1/4", Certainty.Assumption)),
+        new(
+            JunctionEdge.MyocardialEdge, false, -17.6, 6.6,
+            new("17.6 mm, SD 6.6, 30 hearts (Heart Rhythm 2006;3:1481)", Certainty.Seen)),
+        new(
+            JunctionEdge.Unknown, false, 0, UnknownInferiorSdMm,
+            new("spread over the two edges, weights 3/4, 1/4", Certainty.Assumption)),
     ];
 
     /// <summary>The definition of a superior edge.</summary>

@@ -1,6 +1,7 @@
 namespace Cavaxis.Anatomy.Axis;
 
-/// <summary>How high on the neck the skin is entered. It moves the depth of every jugular landmark by centimetres.</summary>
+/// <summary>How high on the neck the skin is entered. It moves the depth of every jugular landmark by
+/// centimetres.</summary>
 public enum NeckEntry
 {
     /// <summary>Not said: an even mixture of the two heights, with the mixture's mean and its wider spread.</summary>

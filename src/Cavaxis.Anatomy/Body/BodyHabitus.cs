@@ -20,7 +20,8 @@ public sealed record BodyHabitus
     /// <param name="sex">Sex as the size tables use it.</param>
     /// <param name="heightCm">Height or length, 40 to 230 cm.</param>
     /// <param name="weightKg">Weight, 2 to 350 kg.</param>
-    /// <exception cref="InputFaultException">A number is out of range, or height and weight cannot belong together.</exception>
+    /// <exception cref="InputFaultException">A number is out of range, or height and weight cannot belong
+    /// together.</exception>
     public BodyHabitus(double ageYears, Sex sex, double heightCm, double weightKg)
     {
         List<InputFault> faults = [];

@@ -6,7 +6,8 @@ namespace Cavaxis.Anatomy.Body;
 /// </summary>
 public static class BodySurfaceArea
 {
-    /// <summary>The formula this program takes: Haycock under 18 years, because it was fitted on newborns too, else Mosteller.</summary>
+    /// <summary>The formula this program takes: Haycock under 18 years, because it was fitted on newborns too, else
+    /// Mosteller.</summary>
     /// <param name="habitus">The patient.</param>
     /// <returns>The formula.</returns>
     public static BsaFormula FormulaFor(BodyHabitus habitus)
@@ -41,7 +42,8 @@ public static class BodySurfaceArea
     /// <param name="heightCm">Height, cm.</param>
     /// <param name="weightKg">Weight, kg.</param>
     /// <returns>Area, m².</returns>
-    public static double DuBois(double heightCm, double weightKg) => 0.007184 * Math.Pow(heightCm, 0.725) * Math.Pow(weightKg, 0.425);
+    public static double DuBois(double heightCm, double weightKg) =>
+        0.007184 * Math.Pow(heightCm, 0.725) * Math.Pow(weightKg, 0.425);
 
     /// <summary>Mosteller, N Engl J Med 1987;317:1098.</summary>
     /// <param name="heightCm">Height, cm.</param>
@@ -53,5 +55,6 @@ public static class BodySurfaceArea
     /// <param name="heightCm">Height, cm.</param>
     /// <param name="weightKg">Weight, kg.</param>
     /// <returns>Area, m².</returns>
-    public static double Haycock(double heightCm, double weightKg) => 0.024265 * Math.Pow(heightCm, 0.3964) * Math.Pow(weightKg, 0.5378);
+    public static double Haycock(double heightCm, double weightKg) =>
+        0.024265 * Math.Pow(heightCm, 0.3964) * Math.Pow(weightKg, 0.5378);
 }

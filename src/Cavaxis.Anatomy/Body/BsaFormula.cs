@@ -9,6 +9,7 @@ public enum BsaFormula
     /// <summary>Mosteller 1987: √(H W / 3600). Taken for adults.</summary>
     Mosteller,
 
-    /// <summary>Haycock and others 1978: 0.024265 H^0.3964 W^0.5378. Fitted from newborn to adult; taken under 18 years.</summary>
+    /// <summary>Haycock and others 1978: 0.024265 H^0.3964 W^0.5378. Fitted from newborn to adult; taken under 18
+    /// years.</summary>
     Haycock,
 }

@@ -22,17 +22,20 @@ public sealed class AxisDistribution
     }
 
     private AxisDistribution(
-        BodyHabitus habitus, NeckEntry neckEntry, double[] priorMean, double[] priorCovariance, IReadOnlyList<AxisMeasurement> measurements)
+        BodyHabitus habitus, NeckEntry neckEntry, double[] priorMean, double[] priorCovariance,
+        IReadOnlyList<AxisMeasurement> measurements)
     {
         (Habitus, NeckEntry, Measurements) = (habitus, neckEntry, measurements);
         (this.priorMean, this.priorCovariance) = (priorMean, priorCovariance);
         double bodyScale = habitus.HeightScale;
         double spanMm = Math.Exp(priorMean[(int)AxisDimension.AtrialSpan]);
-        AxisObservation[] observations = [.. measurements.Select(measurement => new AxisObservation(measurement, bodyScale, spanMm))];
+        AxisObservation[] observations =
+            [.. measurements.Select(measurement => new AxisObservation(measurement, bodyScale, spanMm))];
         (mean, covariance) = observations.Length == 0
             ? (priorMean, priorCovariance)
             : GaussianUpdate.Condition(priorMean, priorCovariance, observations);
-        Surprises = [.. observations.Select(Surprise).Where(found => Math.Abs(found.StandardScore) > AxisSurprise.Threshold)];
+        Surprises =
+            [.. observations.Select(Surprise).Where(found => Math.Abs(found.StandardScore) > AxisSurprise.Threshold)];
         factor = new Lazy<double[]>(() => SymmetricMatrix.Cholesky(covariance, AxisDimensions.Count));
     }
 
@@ -83,7 +86,8 @@ public sealed class AxisDistribution
 
     /// <summary>Median, standard deviation and 90 % interval of one dimension.</summary>
     /// <param name="dimension">The dimension.</param>
-    /// <returns>The estimate; its origin is measured where this dimension was measured by itself, else estimated.</returns>
+    /// <returns>The estimate; its origin is measured where this dimension was measured by itself, else
+    /// estimated.</returns>
     public Estimate Interval(AxisDimension dimension)
     {
         Origin origin = IsMeasured(dimension) ? Origin.Measured : Origin.Estimated;
@@ -127,7 +131,8 @@ public sealed class AxisDistribution
     public AxisDistribution Given(IEnumerable<AxisMeasurement> measurements)
     {
         ArgumentNullException.ThrowIfNull(measurements);
-        // All are conditioned on together from the population's belief, sorted, so that the rounding is the same for every order.
+        // All are conditioned on together from the population's belief, sorted, so that the rounding is
+        // the same for every order.
         IReadOnlyList<AxisMeasurement> all =
         [
             .. Measurements.Concat(measurements)
@@ -139,7 +144,9 @@ public sealed class AxisDistribution
                 .ThenBy(measurement => measurement.SuperiorEdge)
                 .ThenBy(measurement => measurement.InferiorEdge),
         ];
-        return all.Count == Measurements.Count ? this : new AxisDistribution(Habitus, NeckEntry, priorMean, priorCovariance, all);
+        return all.Count == Measurements.Count
+            ? this
+            : new AxisDistribution(Habitus, NeckEntry, priorMean, priorCovariance, all);
     }
 
     /// <summary>The belief after one more measurement.</summary>
@@ -147,7 +154,8 @@ public sealed class AxisDistribution
     /// <returns>The conditioned distribution.</returns>
     public AxisDistribution Given(AxisMeasurement measurement) => Given([measurement]);
 
-    private static bool IsLogarithmic(AxisDimension dimension) => AxisDimensions.ScaleOf(dimension) == LatentScale.Logarithmic;
+    private static bool IsLogarithmic(AxisDimension dimension) =>
+        AxisDimensions.ScaleOf(dimension) == LatentScale.Logarithmic;
 
     private static double Quadratic(double[] matrix, double[] vector)
     {

@@ -4,10 +4,12 @@ using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Anatomy.Conditioning;
 
-/// <summary>A number read off this patient: one dimension of the axis or a sum of several, with its error and its edges.</summary>
+/// <summary>A number read off this patient: one dimension of the axis or a sum of several, with its error and its
+/// edges.</summary>
 public sealed class AxisMeasurement
 {
-    /// <summary>Smallest error taken for a length or an angle, mm or degrees: nobody reads a vein more finely.</summary>
+    /// <summary>Smallest error taken for a length or an angle, mm or degrees: nobody reads a vein more
+    /// finely.</summary>
     public const double SmallestSd = 0.1;
 
     /// <summary>Smallest error taken for the tricuspid fraction.</summary>
@@ -18,12 +20,18 @@ public sealed class AxisMeasurement
     /// <summary>A measured sum of dimensions.</summary>
     /// <param name="terms">At least one part; each dimension once, with a weight that is not zero.</param>
     /// <param name="value">The value, in mm, degrees or 1.</param>
-    /// <param name="sd">Standard deviation of the measurement, same unit; raised to the smallest error where below it.</param>
+    /// <param name="sd">Standard deviation of the measurement, same unit; raised to the smallest error where below
+    /// it.</param>
     /// <param name="superiorEdge">Edge taken at the SCAJ; ignored where the sum does not touch it.</param>
     /// <param name="inferiorEdge">Edge taken at the ICAJ; ignored where the sum does not touch it.</param>
-    /// <exception cref="InputFaultException">A number is not finite or out of range, a sum is empty or repeats a dimension, or an edge belongs to the other junction.</exception>
+    /// <exception cref="InputFaultException">A number is not finite or out of range, a sum is empty or repeats a
+    /// dimension, or an edge belongs to the other junction.</exception>
     public AxisMeasurement(
-        IReadOnlyList<AxisTerm> terms, double value, double sd, JunctionEdge superiorEdge = JunctionEdge.Unknown, JunctionEdge inferiorEdge = JunctionEdge.Unknown)
+        IReadOnlyList<AxisTerm> terms,
+        double value,
+        double sd,
+        JunctionEdge superiorEdge = JunctionEdge.Unknown,
+        JunctionEdge inferiorEdge = JunctionEdge.Unknown)
     {
         ArgumentNullException.ThrowIfNull(terms);
         Terms = [.. terms.OrderBy(term => term.Dimension)];
@@ -47,9 +55,12 @@ public sealed class AxisMeasurement
             }
         }
 
-        Value = Require.InRange(value, -LargestMagnitude, LargestMagnitude, "value", "Give the value in mm, degrees or as a fraction.");
+        Value = Require.InRange(
+            value, -LargestMagnitude, LargestMagnitude, "value", "Give the value in mm, degrees or as a fraction.");
         double smallest = Terms[0].Dimension == AxisDimension.TricuspidFraction ? SmallestFractionSd : SmallestSd;
-        Sd = Math.Max(smallest, Require.InRange(sd, 0, LargestMagnitude, "sd", "Give the standard deviation in the unit of the value."));
+        double given = Require.InRange(
+            sd, 0, LargestMagnitude, "sd", "Give the standard deviation in the unit of the value.");
+        Sd = Math.Max(smallest, given);
         SuperiorEdge = JunctionEdges.Superior(superiorEdge).Edge;
         InferiorEdge = JunctionEdges.Inferior(inferiorEdge).Edge;
     }
@@ -81,7 +92,11 @@ public sealed class AxisMeasurement
     /// <returns>The measurement.</returns>
     /// <exception cref="InputFaultException">See the constructor.</exception>
     public static AxisMeasurement Of(
-        AxisDimension dimension, double value, double sd, JunctionEdge superiorEdge = JunctionEdge.Unknown, JunctionEdge inferiorEdge = JunctionEdge.Unknown) =>
+        AxisDimension dimension,
+        double value,
+        double sd,
+        JunctionEdge superiorEdge = JunctionEdge.Unknown,
+        JunctionEdge inferiorEdge = JunctionEdge.Unknown) =>
         new([new AxisTerm(dimension)], value, sd, superiorEdge, inferiorEdge);
 
     /// <summary>A length that is a sum of dimensions.</summary>
@@ -93,7 +108,11 @@ public sealed class AxisMeasurement
     /// <returns>The measurement.</returns>
     /// <exception cref="InputFaultException">See the constructor.</exception>
     public static AxisMeasurement Of(
-        DerivedLength length, double valueMm, double sdMm, JunctionEdge superiorEdge = JunctionEdge.Unknown, JunctionEdge inferiorEdge = JunctionEdge.Unknown) =>
+        DerivedLength length,
+        double valueMm,
+        double sdMm,
+        JunctionEdge superiorEdge = JunctionEdge.Unknown,
+        JunctionEdge inferiorEdge = JunctionEdge.Unknown) =>
         new(DerivedLengths.TermsOf(length), valueMm, sdMm, superiorEdge, inferiorEdge);
 
     /// <summary>What was measured, and what was read.</summary>

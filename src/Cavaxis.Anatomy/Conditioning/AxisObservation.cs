@@ -3,8 +3,8 @@ using Cavaxis.Anatomy.Axis;
 namespace Cavaxis.Anatomy.Conditioning;
 
 /// <summary>
-/// A measurement as the update sees it: y = h(x) + e, e ~ N(0, r), x the latent vector. A single logarithmic dimension is
-/// observed on its own scale, which is linear; a sum is observed in millimetres, which is not.
+/// A measurement as the update sees it: y = h(x) + e, e   N(0, r), x the latent vector. A single logarithmic dimension
+/// is observed on its own scale, which is linear; a sum is observed in millimetres, which is not.
 /// </summary>
 internal sealed class AxisObservation
 {
@@ -19,7 +19,8 @@ internal sealed class AxisObservation
     {
         Measurement = measurement;
         (double value, double sd) = EdgeCorrection.ToOwnEdges(measurement, bodyScale, spanMm);
-        onLogarithm = measurement.Single is AxisDimension single && AxisDimensions.ScaleOf(single) == LatentScale.Logarithmic;
+        onLogarithm = measurement.Single is AxisDimension single
+            && AxisDimensions.ScaleOf(single) == LatentScale.Logarithmic;
         if (onLogarithm)
         {
             value = Math.Max(value, ShortestShareOfError * sd);
@@ -43,7 +44,8 @@ internal sealed class AxisObservation
     public double Variance { get; }
 
     /// <summary>Whether h is linear in the latent vector.</summary>
-    public bool IsLinear => onLogarithm || Measurement.Terms.All(term => AxisDimensions.ScaleOf(term.Dimension) == LatentScale.Plain);
+    public bool IsLinear => onLogarithm
+        || Measurement.Terms.All(term => AxisDimensions.ScaleOf(term.Dimension) == LatentScale.Plain);
 
     /// <summary>h and its gradient at a latent point.</summary>
     /// <param name="latent">The latent vector.</param>

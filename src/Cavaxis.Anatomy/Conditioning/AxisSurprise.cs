@@ -9,7 +9,8 @@ namespace Cavaxis.Anatomy.Conditioning;
 /// </summary>
 /// <param name="Measurement">The measurement.</param>
 /// <param name="Expected">What was expected of it before any measurement, its own error not included.</param>
-/// <param name="StandardScore">How many standard deviations of expectation and error together it lies off; negative is too small.</param>
+/// <param name="StandardScore">How many standard deviations of expectation and error together it lies off; negative is
+/// too small.</param>
 public sealed record AxisSurprise(AxisMeasurement Measurement, Estimate Expected, double StandardScore)
 {
     /// <summary>Standard score beyond which a measurement is a surprise.</summary>

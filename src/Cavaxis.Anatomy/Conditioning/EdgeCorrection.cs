@@ -3,16 +3,18 @@ using Cavaxis.Anatomy.Axis;
 namespace Cavaxis.Anatomy.Conditioning;
 
 /// <summary>
-/// Carries a measurement from the edges it was taken at to the model's own edges. An edge lying p below the own edge makes
-/// a distance measured down to it longer by p and one measured down from it shorter by p; in a sum the steps cancel where
-/// the junction lies inside the way.
+/// Carries a measurement from the edges it was taken at to the model's own edges. An edge lying p below the own edge
+/// makes a distance measured down to it longer by p and one measured down from it shorter by p; in a sum the steps
+/// cancel where the junction lies inside the way.
 /// </summary>
 internal static class EdgeCorrection
 {
     /// <summary>Value and standard deviation at the model's own edges.</summary>
     /// <param name="measurement">The measurement.</param>
-    /// <param name="bodyScale">Height against the reference adult: the steps between edges shrink with the body.</param>
-    /// <param name="spanMm">Expected atrial span, which turns a step in mm into a step of the tricuspid fraction.</param>
+    /// <param name="bodyScale">Height against the reference adult: the steps between edges shrink with the
+    /// body.</param>
+    /// <param name="spanMm">Expected atrial span, which turns a step in mm into a step of the tricuspid
+    /// fraction.</param>
     public static (double Value, double Sd) ToOwnEdges(AxisMeasurement measurement, double bodyScale, double spanMm)
     {
         double superiorWeight = 0;

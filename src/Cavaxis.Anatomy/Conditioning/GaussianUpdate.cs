@@ -27,7 +27,9 @@ internal static class GaussianUpdate
             double[] tried = Blend(weights, target, length);
             double[] next = At(mean, covariance, tried);
             double before = at.IsLinear ? 0 : Objective(mean, point, weights, observations);
-            while (!at.IsLinear && length > ShortestStep && Objective(mean, next, tried, observations) > before * (1 + ObjectiveRounding))
+            while (!at.IsLinear
+                && length > ShortestStep
+                && Objective(mean, next, tried, observations) > before * (1 + ObjectiveRounding))
             {
                 length /= 2;
                 tried = Blend(weights, target, length);

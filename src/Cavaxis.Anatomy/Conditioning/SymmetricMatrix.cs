@@ -1,6 +1,7 @@
 namespace Cavaxis.Anatomy.Conditioning;
 
-/// <summary>The little dense algebra that a Gaussian of some thirty dimensions needs. Matrices are stored row by row.</summary>
+/// <summary>The little dense algebra that a Gaussian of some thirty dimensions needs. Matrices are stored row by
+/// row.</summary>
 internal static class SymmetricMatrix
 {
     /// <summary>Lower Cholesky factor of a positive definite matrix (Cholesky–Banachiewicz).</summary>

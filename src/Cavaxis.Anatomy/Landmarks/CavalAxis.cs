@@ -7,8 +7,8 @@ using static Cavaxis.Anatomy.Axis.AxisDimension;
 namespace Cavaxis.Anatomy.Landmarks;
 
 /// <summary>
-/// One anatomy as a line: arc length z in mm along the veins, 0 at the SCAJ, positive towards the feet. Within the atrium the
-/// arc length is that of the stiff way, <see cref="AtrialPath"/>.
+/// One anatomy as a line: arc length z in mm along the veins, 0 at the SCAJ, positive towards the feet. Within the
+/// atrium the arc length is that of the stiff way, <see cref="AtrialPath"/>.
 /// </summary>
 public sealed class CavalAxis
 {

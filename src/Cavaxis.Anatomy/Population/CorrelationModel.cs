@@ -6,7 +6,8 @@ using static Cavaxis.Anatomy.Population.AxisFactor;
 namespace Cavaxis.Anatomy.Population;
 
 /// <summary>
-/// Correlation of the dimensions around their expected values: R = Λ Λᵀ + Ψ, with Λ the loadings on shared causes and Ψ the
+/// Correlation of the dimensions around their expected values: R = Λ Λᵀ + Ψ, with Λ the loadings on shared causes and Ψ
+/// the
 /// rest of each variance. Because every dimension keeps a rest above zero, R is positive definite by construction.
 /// No published correlation matrix of these dimensions was found; the loadings are assumptions.
 /// </summary>
@@ -19,13 +20,21 @@ public static class CorrelationModel
     /// <summary>Every loading that is not zero.</summary>
     public static IReadOnlyList<FactorLoading> Loadings { get; } =
     [
-        .. On(BodySize, 0.3, RightNeckSkinToScaj, SvcLength, AtrialSpan, IcajToHepaticVein, IcajToRenalVein, RenalVeinToIliacConfluence, RightGroinSkinToIcaj),
-        .. On(BodySize, 0.3, TricuspidDistance, TricuspidDiameter, SvcDiameter, IvcDiameter, RightJugularVeinDiameter, LeftJugularVeinDiameter),
-        .. On(BodySize, 0.3, RightFemoralVeinDiameter, LeftFemoralVeinDiameter, RightFemoralArteryDiameter, LeftFemoralArteryDiameter),
+        .. On(
+            BodySize, 0.3, RightNeckSkinToScaj, SvcLength, AtrialSpan, IcajToHepaticVein, IcajToRenalVein,
+            RenalVeinToIliacConfluence, RightGroinSkinToIcaj),
+        .. On(
+            BodySize, 0.3, TricuspidDistance, TricuspidDiameter, SvcDiameter, IvcDiameter, RightJugularVeinDiameter,
+            LeftJugularVeinDiameter),
+        .. On(
+            BodySize, 0.3, RightFemoralVeinDiameter, LeftFemoralVeinDiameter, RightFemoralArteryDiameter,
+            LeftFemoralArteryDiameter),
         .. On(BodySize, 0.3, RightAxillaryArteryDiameter, LeftAxillaryArteryDiameter, RightCarotidArteryDiameter),
         .. On(VenousFilling, 0.5, SvcDiameter, IvcDiameter, RightJugularVeinDiameter, LeftJugularVeinDiameter),
         .. On(VenousFilling, 0.4, RightFemoralVeinDiameter, LeftFemoralVeinDiameter),
-        .. On(ArterialCalibre, 0.5, RightFemoralArteryDiameter, LeftFemoralArteryDiameter, RightAxillaryArteryDiameter, LeftAxillaryArteryDiameter, RightCarotidArteryDiameter),
+        .. On(
+            ArterialCalibre, 0.5, RightFemoralArteryDiameter, LeftFemoralArteryDiameter, RightAxillaryArteryDiameter,
+            LeftAxillaryArteryDiameter, RightCarotidArteryDiameter),
         .. On(HeartSize, 0.5, AtrialSpan, TricuspidDistance, TricuspidDiameter),
         .. On(HeartSize, 0.3, SvcDiameter, IvcDiameter),
         .. On(ThoracicLength, 0.6, RightNeckSkinToScaj, SvcLength),
@@ -67,6 +76,7 @@ public static class CorrelationModel
         return matrix;
     }
 
-    private static IEnumerable<FactorLoading> On(AxisFactor factor, double loading, params AxisDimension[] dimensions) =>
+    private static IEnumerable<FactorLoading> On(
+        AxisFactor factor, double loading, params AxisDimension[] dimensions) =>
         dimensions.Select(dimension => new FactorLoading(factor, dimension, loading));
 }

@@ -5,9 +5,9 @@ using Cavaxis.Quantities;
 namespace Cavaxis.Anatomy.Population;
 
 /// <summary>
-/// Right jugular skin to SCAJ: height/10 + 0.3 cm, SD 1.8 cm in the reference adult for a mid-neck entry, less for a low one.
-/// One line holds from newborn to adult: the published line for children (1.7 + 0.07 × height cm, Yoon 2006) keeps 97.5 % of
-/// the tips above the atrium, so it is a low quantile of this law and serves as a check, not as a mean.
+/// Right jugular skin to SCAJ: height/10 + 0.3 cm, SD 1.8 cm in the reference adult for a mid-neck entry, less for a
+/// low one. One line holds from newborn to adult: the published line for children (1.7 + 0.07 × height cm, Yoon 2006)
+/// keeps 97.5 % of the tips above the atrium, so it is a low quantile of this law and serves as a check, not as a mean.
 /// </summary>
 public static class NeckDepthLaw
 {
@@ -17,7 +17,8 @@ public static class NeckDepthLaw
     /// <summary>Relative spread at a mid-neck entry: 18 mm of 173 mm.</summary>
     public const double MidNeckRelativeSpread = 18.0 / 173.0;
 
-    /// <summary>Spread at a low entry against the mid-neck depth: the clavicle fixes the height better (15 mm of 173 mm).</summary>
+    /// <summary>Spread at a low entry against the mid-neck depth: the clavicle fixes the height better (15 mm of 173
+    /// mm).</summary>
     public const double LowNeckRelativeSpread = 15.0 / 173.0;
 
     /// <summary>Where the law comes from.</summary>

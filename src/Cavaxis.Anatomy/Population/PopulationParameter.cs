@@ -4,14 +4,16 @@ using Cavaxis.Quantities;
 namespace Cavaxis.Anatomy.Population;
 
 /// <summary>
-/// One row of the population table: how the middle and the spread of a dimension follow from the body.
-/// Middle = AdultMiddle × (height/170 cm)^HeightExponent × (BSA/1.80 m²)^BsaExponent × sex factor × age factor, where the
-/// sex factor is FemaleToMale^±½ and the age factor is 1 + AgeSlopePerYear × (age − 40) from 25 years on.
-/// The depth from the neck has a law of its own, <see cref="NeckDepthLaw"/>; its row holds the adult anchor for the reader.
+/// One row of the population table: how the middle and the spread of a dimension follow from the body. Middle =
+/// AdultMiddle × (height/170 cm)^HeightExponent × (BSA/1.80 m²)^BsaExponent × sex factor × age factor, where the sex
+/// factor is FemaleToMale^±½ and the age factor is 1 + AgeSlopePerYear × (age − 40) from 25 years on. The depth from
+/// the neck has a law of its own, <see cref="NeckDepthLaw"/>; its row holds the adult anchor for the reader.
 /// </summary>
 /// <param name="Dimension">The dimension.</param>
-/// <param name="AdultMiddle">Median (logarithmic) or mean (plain) at 170 cm and 1.80 m², between the sexes; mm, degrees or 1.</param>
-/// <param name="Spread">Standard deviation: relative (logarithmic) or in the dimension's unit at 170 cm (plain).</param>
+/// <param name="AdultMiddle">Median (logarithmic) or mean (plain) at 170 cm and 1.80 m², between the sexes; mm, degrees
+/// or 1.</param>
+/// <param name="Spread">Standard deviation: relative (logarithmic) or in the dimension's unit at 170 cm
+/// (plain).</param>
 /// <param name="HeightExponent">Power of height/170 cm.</param>
 /// <param name="BsaExponent">Power of BSA/1.80 m².</param>
 /// <param name="FemaleToMale">Ratio of the female to the male middle at equal size.</param>

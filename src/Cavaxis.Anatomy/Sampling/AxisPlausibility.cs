@@ -3,15 +3,16 @@ using static Cavaxis.Anatomy.Axis.AxisDimension;
 namespace Cavaxis.Anatomy.Sampling;
 
 /// <summary>
-/// What no anatomy can be. The Gaussian has tails in which veins change places; such draws are rejected, which truncates the
-/// distribution. Where a measurement forces the tail, the order is mended at last.
+/// What no anatomy can be. The Gaussian has tails in which veins change places; such draws are rejected, which
+/// truncates the distribution. Where a measurement forces the tail, the order is mended at last.
 /// </summary>
 internal static class AxisPlausibility
 {
     /// <summary>A part is at most this share of the way that contains it.</summary>
     public const double LargestShare = 0.9;
 
-    /// <summary>Largest bend in one plane, degrees: beyond half of it at each mouth the cubic path is no longer a good curve.</summary>
+    /// <summary>Largest bend in one plane, degrees: beyond half of it at each mouth the cubic path is no longer a good
+    /// curve.</summary>
     public const double LargestBendDeg = 80;
 
     /// <summary>Largest offset of the mouths against their distance (a slope of the chord of 0.5).</summary>

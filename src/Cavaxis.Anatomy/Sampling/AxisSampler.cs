@@ -9,8 +9,8 @@ namespace Cavaxis.Anatomy.Sampling;
 /// <summary>
 /// Draws anatomies from a belief: x = μ + L z with L the Cholesky factor and z standard normals by Box–Muller from
 /// <see cref="Philox"/>. The counter is (sample, sample's high word, group of four normals, attempt) and the key is the seed, so
-/// sample i depends on seed and i alone, not on how many are drawn or by how many threads.
-/// An impossible draw is drawn again under the next attempt, at most <see cref="MostAttempts"/> times, and mended after that.
+/// sample i depends on seed and i alone, not on how many are drawn or by how many threads. An impossible draw is drawn
+/// again under the next attempt, at most <see cref="MostAttempts"/> times, and mended after that.
 /// </summary>
 public static class AxisSampler
 {
@@ -83,7 +83,8 @@ public static class AxisSampler
     }
 
     private static void DrawAgain(
-        AxisDistribution distribution, AxisSamples samples, int i, ulong index, ulong seed, Span<double> normals, Span<double> row)
+        AxisDistribution distribution, AxisSamples samples, int i, ulong index, ulong seed, Span<double> normals,
+        Span<double> row)
     {
         samples.Redrawn++;
         int calls = normals.Length / (NormalsPerCall * BlockLength);
@@ -120,7 +121,8 @@ public static class AxisSampler
             for (int s = 0; s < BlockLength; s++)
             {
                 ulong sample = index + (ulong)s;
-                (uint w0, uint w1, uint w2, uint w3) = Philox.Bits((uint)sample, (uint)(sample >> 32), (uint)call, attempt, seed);
+                (uint w0, uint w1, uint w2, uint w3) = Philox.Bits(
+                    (uint)sample, (uint)(sample >> 32), (uint)call, attempt, seed);
                 // Half a unit is added so that the logarithm never sees zero; the largest normal is then 6.8.
                 radius1[s] = (w0 + 0.5) * UnitsPerWord;
                 angle1[s] = w1 * (2 * Math.PI * UnitsPerWord);
@@ -146,7 +148,8 @@ public static class AxisSampler
         }
     }
 
-    private static void Transform(AxisDistribution distribution, int dimension, ReadOnlySpan<double> normals, Span<double> row)
+    private static void Transform(
+        AxisDistribution distribution, int dimension, ReadOnlySpan<double> normals, Span<double> row)
     {
         ReadOnlySpan<double> factor = distribution.Factor.Slice(dimension * AxisDimensions.Count, dimension + 1);
         ReadOnlySpan<Vector<double>> source = MemoryMarshal.Cast<double, Vector<double>>(normals);

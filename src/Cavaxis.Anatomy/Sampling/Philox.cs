@@ -1,8 +1,8 @@
 namespace Cavaxis.Anatomy.Sampling;
 
 /// <summary>
-/// Philox4x32-10, a counter-based generator (Salmon, Moraes, Dror and Shaw, SC11, 2011): the same counter and key give the same
-/// 128 bits on every machine, in any order and on any thread, and there is no state to share.
+/// Philox4x32-10, a counter-based generator (Salmon, Moraes, Dror and Shaw, SC11, 2011): the same counter and key give
+/// the same 128 bits on every machine, in any order and on any thread, and there is no state to share.
 /// </summary>
 public static class Philox
 {

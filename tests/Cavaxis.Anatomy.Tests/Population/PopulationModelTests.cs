@@ -25,7 +25,9 @@ public class PopulationModelTests
     [Fact]
     public void The_shared_causes_leave_every_dimension_a_rest_of_its_own()
     {
-        foreach (IGrouping<AxisDimension, FactorLoading> loadings in CorrelationModel.Loadings.GroupBy(entry => entry.Dimension))
+        foreach (
+            IGrouping<AxisDimension,
+            FactorLoading> loadings in CorrelationModel.Loadings.GroupBy(entry => entry.Dimension))
         {
             Assert.True(loadings.Sum(entry => entry.Loading * entry.Loading) < 0.95, $"{loadings.Key} has no rest.");
             Assert.Equal(loadings.Count(), loadings.Select(entry => entry.Factor).Distinct().Count());
@@ -64,9 +66,13 @@ public class PopulationModelTests
     {
         Gen.Select(Gen.Double[18, 90], Gen.Double[140, 195], Gen.Double[18, 35]).Sample((age, height, index) =>
         {
-            AxisDistribution shorter = PopulationModel.For(new BodyHabitus(age, Sex.Male, height, index * height * height * 1e-4));
-            AxisDistribution taller = PopulationModel.For(new BodyHabitus(age, Sex.Male, height + 5, index * (height + 5) * (height + 5) * 1e-4));
-            foreach (AxisDimension dimension in AxisDimensions.All.Where(one => AxisDimensions.ScaleOf(one) == LatentScale.Logarithmic))
+            AxisDistribution shorter = PopulationModel.For(
+                new BodyHabitus(age, Sex.Male, height, index * height * height * 1e-4));
+            AxisDistribution taller = PopulationModel.For(
+                new BodyHabitus(age, Sex.Male, height + 5, index * (height + 5) * (height + 5) * 1e-4));
+            foreach (
+                AxisDimension dimension in AxisDimensions.All.Where(
+                    one => AxisDimensions.ScaleOf(one) == LatentScale.Logarithmic))
             {
                 Assert.True(taller.Median(dimension) >= shorter.Median(dimension), dimension.ToString());
             }
