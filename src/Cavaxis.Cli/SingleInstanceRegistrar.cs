@@ -30,6 +30,19 @@ internal sealed class SingleInstanceRegistrar(CommandOutput output) : ITypeRegis
             return null;
         }
 
+        if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IEnumerable<>))
+        {
+            Type one = type.GetGenericArguments()[0];
+            object? item = Resolve(one);
+            Array all = Array.CreateInstance(one, item is null ? 0 : 1);
+            if (item is not null)
+            {
+                all.SetValue(item, 0);
+            }
+
+            return all;
+        }
+
         if (made.TryGetValue(type, out Func<object>? factory))
         {
             return factory();

@@ -32,7 +32,7 @@ public sealed class CannulaImportCommand(CommandOutput output) : Command<Cannula
     }
 
     /// <inheritdoc/>
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
         BenchImport import = BenchCurveFile.Parse(

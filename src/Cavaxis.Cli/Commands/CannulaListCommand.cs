@@ -27,7 +27,7 @@ public sealed class CannulaListCommand(CommandOutput output) : Command<CannulaLi
     }
 
     /// <inheritdoc/>
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
         DeviceCatalogue catalogue = CatalogueLoader.Load(settings.Catalogues);

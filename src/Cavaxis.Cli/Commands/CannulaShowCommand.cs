@@ -5,7 +5,6 @@ using Cavaxis.Cli.Output;
 using Cavaxis.Devices.Cannulae;
 using Cavaxis.Devices.Hydraulics;
 using Cavaxis.Planning.Json;
-using Cavaxis.Quantities;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -38,7 +37,7 @@ public sealed class CannulaShowCommand(CommandOutput output) : Command<CannulaSh
     }
 
     /// <inheritdoc/>
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
         Cannula cannula = CatalogueLoader.Load(settings.Catalogues).Cannula(settings.Id);

@@ -1,4 +1,5 @@
 using Cavaxis.Cli.Output;
+using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
@@ -12,7 +13,7 @@ namespace Cavaxis.Cli.Commands;
 public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
 {
     /// <inheritdoc/>
-    protected override int Execute(CommandContext context, PlanSettings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, PlanSettings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
         PlanningOptions options = PlanOptionsReader.Read(settings);
@@ -21,13 +22,14 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
         RuleBook rules = settings.Rules is null
             ? RuleBookReader.BuiltIn
             : RuleBookReader.Read(InputFile.ReadAll(settings.Rules, CaseFileReader.LargestFileBytes), settings.Rules);
+        DeviceCatalogue catalogue = CatalogueLoader.Load(settings.Catalogues);
         PlanningResult result = ProgressNote.While(
             output,
             FormattableString.Invariant($"Planning over {options.Anatomies} anatomies"),
-            () => Planner.Plan(caseFile, CatalogueLoader.Load(settings.Catalogues), rules, options));
+            () => Planner.Plan(caseFile, catalogue, rules, options));
         if (report is not null)
         {
-            ProgressNote.While(output, "Writing the report", () => report.Write(result, caseFile, rules));
+            ProgressNote.While(output, "Writing the report", () => report.Write(result, rules, catalogue));
         }
 
         if (settings.Json)

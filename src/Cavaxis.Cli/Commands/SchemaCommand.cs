@@ -32,7 +32,7 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     public static string PlanSchema() => SchemaWriter.Output<PlanningResult>("Cavaxis plan");
 
     /// <inheritdoc/>
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
         output.Text(settings.Which switch

@@ -24,7 +24,7 @@ public sealed class ValidateCommand(CommandOutput output) : Command<ValidateComm
     }
 
     /// <inheritdoc/>
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
         ValidationRow[] rows = ProgressNote.While(output, "Computing the reference rows", () => AllChecks.Rows()

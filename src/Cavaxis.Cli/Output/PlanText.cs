@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Information;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Needs;
@@ -21,15 +22,12 @@ internal sealed class PlanText(CommandOutput output)
     public void Write(PlanningResult result)
     {
         output.Line($"{result.CaseTitle}{(result.Invented ? "  [INVENTED CASE]" : string.Empty)}");
-        output.Line(result.Caution);
+        Wrapped(string.Empty, result.Caution);
         output.Line();
+        Answer(result);
         Patient(result.Patient);
         Ranking(result);
-        if (result.Plans.Count == 0)
-        {
-            output.Line("No plan can be made with these devices and vessels.");
-        }
-        else
+        if (result.Plans.Count > 0)
         {
             Chosen(result);
             Next(result);
@@ -39,6 +37,27 @@ internal sealed class PlanText(CommandOutput output)
         Lists(result);
         output.Line(FormattableString.Invariant($"{result.Anatomies} sampled anatomies, seed {result.Seed}, rule book {result.RuleBookEdition}."));
     }
+
+    /// <summary>The answer in two lines, before anything else.</summary>
+    private void Answer(PlanningResult result)
+    {
+        if (result.Plans.Count == 0)
+        {
+            Wrapped("ANSWER: ", "no plan can be made with these devices and vessels.");
+        }
+        else
+        {
+            CannulationPlan best = result.Plans[0];
+            string stop = result.EveryPlanIsStopped ? "every plan carries a HARD STOP; nearest to possible: " : string.Empty;
+            Wrapped("ANSWER: ", $"{stop}{best.Name}; {string.Join(", ", best.Cannulae.Select(Placed))}.");
+        }
+
+        output.Line();
+    }
+
+    private static string Placed(PlacedCannula cannula) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{cannula.OuterDiameterFrench:F0} Fr {PlainWords.Role(cannula.Role)} through the {PlainWords.Vessel(cannula.Route, cannula.Side)}{(cannula.Fit is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $" to {cannula.Fit.PlannedDepthCm.Value:F1} cm"))}");
 
     private void Patient(PatientPicture patient)
     {
@@ -59,18 +78,19 @@ internal sealed class PlanText(CommandOutput output)
 
     private void Ranking(PlanningResult result)
     {
-        Table table = Titled("Plans, best first (calculated)", "", "plan", "Fr", "L/min", "inlet", "return", "fit", "SaO2", "score", "");
+        Table table = Titled("Plans, best first (calculated)", "", "plan", "Fr", "L/min", "inlet", "return", "fit", "SaO2", "DO2:VO2", "score", "");
         foreach (CannulationPlan plan in result.Plans)
         {
             table.AddRow(
                 plan.Rank.ToString(CultureInfo.InvariantCulture),
-                Markup.Escape(plan.Name),
+                Markup.Escape(ConfigurationTable.Of(plan.Configuration).ShortName),
                 string.Join("/", plan.Cannulae.Select(c => c.OuterDiameterFrench.ToString("F0", CultureInfo.InvariantCulture))),
                 plan.Circuit.FlowLPerMin.ToString("F1", CultureInfo.InvariantCulture),
                 plan.Circuit.InletPressureMmHg.Value.ToString("F0", CultureInfo.InvariantCulture),
                 plan.Circuit.ReturnPressureMmHg.Value.ToString("F0", CultureInfo.InvariantCulture),
                 Percent(plan.ProbabilityAllPortsInZone),
                 string.Create(CultureInfo.InvariantCulture, $"{plan.GasExchange.ArterialSaturationPercent.Value:F0} %"),
+                plan.GasExchange.DeliveryToConsumption.Value.ToString("F1", CultureInfo.InvariantCulture),
                 plan.Score.ToString("F2", CultureInfo.InvariantCulture),
                 Marks(plan));
         }
@@ -80,7 +100,7 @@ internal sealed class PlanText(CommandOutput output)
         output.Line("STOP n / warn n: findings of that grade; P: no other plan is as good in everything and better in something.");
         foreach (NotPlanned none in result.NotPlanned)
         {
-            output.Line($"Not planned: {JsonName.Of(none.Configuration.ToString())}: {none.Reason}.");
+            output.Line($"Not planned: {ConfigurationTable.Of(none.Configuration).Name}: {none.Reason}.");
         }
 
         output.Line();
@@ -188,7 +208,7 @@ internal sealed class PlanText(CommandOutput output)
         foreach (MeasurementValue value in result.NextMeasurements.Take(ShownMeasurements))
         {
             table.AddRow(
-                JsonName.Of(value.Dimension.ToString()),
+                PlainWords.FromName(value.Dimension.ToString()),
                 string.Create(CultureInfo.InvariantCulture, $"{value.MeasurementSd:G3} {value.Unit}"),
                 string.Create(CultureInfo.InvariantCulture, $"{value.FitNarrowing * 100:F0} % of {value.FitVarianceNow:F3}"),
                 string.Create(CultureInfo.InvariantCulture, $"{value.DepthSdNowCm:F1} to {value.DepthSdAfterCm:F1}"),
@@ -278,8 +298,7 @@ internal sealed class PlanText(CommandOutput output)
     private static Table Titled(string title, params string[] columns) => new Table()
         .Border(TableBorder.Simple)
         .Title(Markup.Escape(title))
-        .AddColumns(columns)
-        .LeftAligned();
+        .AddColumns(columns);
 
     private static string Percent(double probability) => string.Create(CultureInfo.InvariantCulture, $"{probability * 100:F0} %");
 }

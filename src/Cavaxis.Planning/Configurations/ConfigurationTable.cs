@@ -6,10 +6,11 @@ namespace Cavaxis.Planning.Configurations;
 /// <param name="Configuration">Which.</param>
 /// <param name="Kind">Where the blood returns.</param>
 /// <param name="Name">In words.</param>
+/// <param name="ShortName">In few words, for narrow tables.</param>
 /// <param name="Slots">The cannulae it needs.</param>
 /// <param name="NeedsSurgery">True when a vessel is opened and a graft sewn.</param>
 public sealed record ConfigurationTable(
-    ConfigurationKind Configuration, SupportKind Kind, string Name, IReadOnlyList<RoleSlot> Slots, bool NeedsSurgery)
+    ConfigurationKind Configuration, SupportKind Kind, string Name, string ShortName, IReadOnlyList<RoleSlot> Slots, bool NeedsSurgery)
 {
     private static readonly RoleSlot FemoralDrainage = new(
         CannulaRole.Drainage, AccessRoute.FemoralVein, [CannulaFamily.MultiStageDrainage, CannulaFamily.SingleStageDrainage]);
@@ -35,13 +36,13 @@ public sealed record ConfigurationTable(
     /// <summary>Every configuration, in the order of <see cref="ConfigurationKind"/>.</summary>
     public static IReadOnlyList<ConfigurationTable> All { get; } =
     [
-        new(ConfigurationKind.VvFemoralJugular, SupportKind.VenoVenous, "V-V femoral drainage, jugular return", [FemoralDrainage, JugularReturn], false),
-        new(ConfigurationKind.VvFemoralFemoral, SupportKind.VenoVenous, "V-V femoral drainage, femoral return", [FemoralDrainage, FemoralReturn], false),
-        new(ConfigurationKind.VvDualLumenJugular, SupportKind.VenoVenous, "V-V single-site dual-lumen jugular", [DualLumen], false),
-        new(ConfigurationKind.VaFemoral, SupportKind.VenoArterial, "V-A femoral, no distal perfusion", [FemoralDrainage, FemoralArtery], false),
-        new(ConfigurationKind.VaFemoralWithDistalPerfusion, SupportKind.VenoArterial, "V-A femoral with distal perfusion", [FemoralDrainage, FemoralArtery, DistalPerfusion], false),
-        new(ConfigurationKind.VaAxillaryGraft, SupportKind.VenoArterial, "V-A femoral drainage, axillary graft return", [FemoralDrainage, AxillaryGraft], true),
-        new(ConfigurationKind.VavFemoralJugular, SupportKind.VenoArterioVenous, "V-AV femoral, jugular venous return, distal perfusion", [FemoralDrainage, FemoralArtery, JugularReturn, DistalPerfusion], false),
+        new(ConfigurationKind.VvFemoralJugular, SupportKind.VenoVenous, "V-V femoral drainage, jugular return", "V-V fem-jug", [FemoralDrainage, JugularReturn], false),
+        new(ConfigurationKind.VvFemoralFemoral, SupportKind.VenoVenous, "V-V femoral drainage, femoral return", "V-V fem-fem", [FemoralDrainage, FemoralReturn], false),
+        new(ConfigurationKind.VvDualLumenJugular, SupportKind.VenoVenous, "V-V single-site dual-lumen jugular", "V-V dual-lumen", [DualLumen], false),
+        new(ConfigurationKind.VaFemoral, SupportKind.VenoArterial, "V-A femoral, no distal perfusion", "V-A fem", [FemoralDrainage, FemoralArtery], false),
+        new(ConfigurationKind.VaFemoralWithDistalPerfusion, SupportKind.VenoArterial, "V-A femoral with distal perfusion", "V-A fem + distal", [FemoralDrainage, FemoralArtery, DistalPerfusion], false),
+        new(ConfigurationKind.VaAxillaryGraft, SupportKind.VenoArterial, "V-A femoral drainage, axillary graft return", "V-A axillary", [FemoralDrainage, AxillaryGraft], true),
+        new(ConfigurationKind.VavFemoralJugular, SupportKind.VenoArterioVenous, "V-AV femoral, jugular venous return, distal perfusion", "V-AV + distal", [FemoralDrainage, FemoralArtery, JugularReturn, DistalPerfusion], false),
     ];
 
     /// <summary>The entry of one configuration.</summary>

@@ -61,7 +61,7 @@ internal static class FitSummary
         }
 
         Estimate spread = Estimate.FromSamples(middles, Origin.Calculated);
-        return Estimate.WithInterval(planned, spread.Sd / 10, spread.Low / 10, spread.High / 10, Origin.Calculated);
+        return Estimate.WithInterval(planned, spread.Sd / 10, Math.Min(planned, spread.Low / 10), Math.Max(planned, spread.High / 10), Origin.Calculated);
     }
 
     private static PortPosition Position(

@@ -1,3 +1,4 @@
+using System.Text;
 using Cavaxis.Anatomy.Body;
 using Cavaxis.Planning.Configurations;
 
@@ -6,6 +7,16 @@ namespace Cavaxis.Planning.Plans;
 /// <summary>Names of routes, sides and roles as people say them.</summary>
 public static class PlainWords
 {
+    private static readonly Dictionary<string, string> Abbreviations = new(StringComparer.Ordinal)
+    {
+        ["Icaj"] = "ICAJ",
+        ["Scaj"] = "SCAJ",
+        ["Svc"] = "SVC",
+        ["Ivc"] = "IVC",
+        ["L"] = "L",
+        ["Po2"] = "PO2",
+    };
+
     /// <summary>A vessel with its side.</summary>
     /// <param name="route">Route.</param>
     /// <param name="side">Side.</param>
@@ -42,4 +53,27 @@ public static class PlainWords
     /// <param name="role">Role.</param>
     /// <returns>Such as "venous-return".</returns>
     public static string Key(CannulaRole role) => Role(role).Replace(' ', '-');
+
+    /// <summary>A name from the code as words: "RightGroinSkinToIcaj" becomes "right groin skin to ICAJ".</summary>
+    /// <param name="name">A name in Pascal case.</param>
+    /// <returns>Words.</returns>
+    public static string FromName(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        StringBuilder words = new();
+        int start = 0;
+        for (int i = 1; i <= name.Length; i++)
+        {
+            if (i < name.Length && !char.IsUpper(name[i]))
+            {
+                continue;
+            }
+
+            string word = name[start..i];
+            words.Append(words.Length == 0 ? string.Empty : " ").Append(Abbreviations.GetValueOrDefault(word, word.ToLowerInvariant()));
+            start = i;
+        }
+
+        return words.Replace("mm hg", "mmHg").Replace("L per min per m2", "(L/min/m²)").ToString();
+    }
 }

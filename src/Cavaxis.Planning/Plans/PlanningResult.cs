@@ -14,6 +14,7 @@ namespace Cavaxis.Planning.Plans;
 /// <param name="RuleBookEdition">Edition of the rule book.</param>
 /// <param name="LoosenedRules">Rules that are looser than the built-in ones, with who and why.</param>
 /// <param name="Patient">The numbers planning worked with.</param>
+/// <param name="Axis">This patient's axis, dimension by dimension.</param>
 /// <param name="Plans">Ranked plans, best first.</param>
 /// <param name="NotPlanned">Configurations without a plan, with the reason.</param>
 /// <param name="ChosenPlan">Rank of the plan that measurements and steps speak of; 0 when there is none.</param>
@@ -32,6 +33,7 @@ public sealed record PlanningResult(
     string RuleBookEdition,
     IReadOnlyList<string> LoosenedRules,
     PatientPicture Patient,
+    IReadOnlyList<AxisValue> Axis,
     IReadOnlyList<CannulationPlan> Plans,
     IReadOnlyList<NotPlanned> NotPlanned,
     int ChosenPlan,

@@ -17,6 +17,9 @@ internal sealed class ConfigurationSearch
     private const int KeptOffAxis = 4;
     private const int FlowHalvings = 24;
 
+    /// <summary>A distal perfusion cannula is fed from the return line; the smallest that costs less than this is taken.</summary>
+    private const double MostDistalDropMmHg = 100;
+
     /// <summary>A plan that carries less than this share of the flow needed is stopped.</summary>
     internal const double LeastShareOfNeed = 0.5;
 
@@ -153,7 +156,7 @@ internal sealed class ConfigurationSearch
             }
         }
 
-        return VenousEntry.Reaches(slot.Route) || options.Count <= KeptOffAxis ? options : [.. BestOffAxis(options, flow)];
+        return VenousEntry.Reaches(slot.Route) || options.Count == 0 ? options : [.. BestOffAxis(options, flow)];
     }
 
     private SlotOption? Option(RoleSlot slot, Cannula cannula, BodySide side, LumenPurpose purpose, List<ZoneRule> rules)
@@ -210,13 +213,18 @@ internal sealed class ConfigurationSearch
         return (stops, warnings);
     }
 
-    private IEnumerable<SlotOption> BestOffAxis(List<SlotOption> options, double flow) => options
-        .GroupBy(option => option.Side)
-        .SelectMany(side => side
-            .OrderBy(option => option.Drop.DropMmHg(flow) > context.Rules[LimitName.ReturnPressureMmHg] / 2 ? 1 : 0)
-            .ThenBy(option => option.Ratio)
-            .ThenBy(option => option.Cannula.Id, StringComparer.Ordinal)
-            .Take(KeptOffAxis));
+    private IEnumerable<SlotOption> BestOffAxis(List<SlotOption> options, double flow)
+    {
+        bool distal = options[0].Slot.Role == CannulaRole.DistalPerfusion;
+        double most = distal ? MostDistalDropMmHg : context.Rules[LimitName.ReturnPressureMmHg] / 2;
+        return options
+            .GroupBy(option => option.Side)
+            .SelectMany(side => side
+                .OrderBy(option => option.Drop.DropMmHg(flow) > most ? 1 : 0)
+                .ThenBy(option => option.Ratio)
+                .ThenBy(option => option.Cannula.Id, StringComparer.Ordinal)
+                .Take(distal ? 1 : KeptOffAxis));
+    }
 
     /// <summary>Flow through the cannula of a role at a pump flow, L/min.</summary>
     internal double FlowThrough(CannulaRole role, double flow)

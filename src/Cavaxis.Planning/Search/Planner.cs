@@ -1,3 +1,5 @@
+using Cavaxis.Anatomy.Axis;
+using Cavaxis.Anatomy.Population;
 using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
@@ -71,6 +73,7 @@ public static class Planner
             rules.Edition,
             RuleBookComparison.Loosened(rules),
             context.Reading.Picture,
+            [.. AxisDimensions.All.Select(d => new AxisValue(d, context.Axis.Interval(d), AxisDimensions.UnitOf(d), PopulationTable.For(d).Source))],
             plans,
             notPlanned,
             chosen,
