@@ -121,12 +121,12 @@ internal sealed class LineChartPainter
             ChartSeries series = chart.Series[i];
             int index = i;
             Point[] points = [.. series.Points.Select(p => frame.At(p.X, p.Y))];
-            if (points.Length > 1)
+            if (points.Length > 1 && series.Joined)
             {
                 items.Add(new Polyline(points, SeriesMarker.LineStyle(i)));
             }
 
-            bool markers = series.Markers || points.Length == 1;
+            bool markers = series.Markers || !series.Joined || points.Length == 1;
             items.AddRange(markers ? points.Select(p => SeriesMarker.At(index, p)) : []);
             labels.Add(new EndLabel(
                 series.Name,
@@ -134,7 +134,7 @@ internal sealed class LineChartPainter
                 SeriesMarker.Tone(i),
                 c =>
                 [
-                    new Line(c.Moved(-KeyHalfMm, 0), c.Moved(KeyHalfMm, 0), SeriesMarker.LineStyle(index)),
+                    .. series.Joined ? new[] { new Line(c.Moved(-KeyHalfMm, 0), c.Moved(KeyHalfMm, 0), SeriesMarker.LineStyle(index)) } : [],
                     .. markers ? new[] { SeriesMarker.At(index, c) } : [],
                 ]));
         }

@@ -12,7 +12,7 @@ internal static class HtmlStyle
         :root { color-scheme: light dark; --ink: #1c2430; --muted: #55606e; --paper: #ffffff; --panel: #f3f6fa; --edge: #c9d0d8;
           --stop: #9b1b30; --warning: #b84400; --caution: #7a5c00; --note: #005a96; }
         @media screen and (prefers-color-scheme: dark) { :root { --ink: #e7ebf1; --muted: #a9b4c2; --paper: #12171f; --panel: #1c2430;
-          --edge: #46505e; --stop: #ff9aa8; --warning: #ffb07a; --caution: #f0d060; --note: #8cc8ff; } }
+          --edge: #46505e; --stop: #ff9aa8; --warning: #ffb07a; --caution: #f0d060; --note: #8cc8ff; } figure svg { box-shadow: 0 0 0 2mm #fff; margin: 2mm 0 4mm; } }
         * { box-sizing: border-box; }
         body { margin: 0; background: var(--paper); color: var(--ink); line-height: 1.45; overflow-wrap: anywhere;
           font-family: "DejaVu Sans", Verdana, "Segoe UI", Helvetica, Arial, sans-serif; font-size: 0.95rem; }
@@ -39,7 +39,7 @@ internal static class HtmlStyle
         caption { text-align: left; font-weight: bold; padding: 0.3rem 0; }
         th, td { text-align: left; vertical-align: top; padding: 0.3rem 0.5rem; border-bottom: 1px solid var(--edge); }
         thead th { border-bottom: 2px solid var(--ink); background: var(--panel); vertical-align: bottom; }
-        tbody th { font-weight: bold; }
+        tbody th { font-weight: bold; min-width: 7em; }
         .right { text-align: right; }
         .centre { text-align: center; }
         figure { margin: 1.2rem 0; }
@@ -57,6 +57,10 @@ internal static class HtmlStyle
           h1, h2, h3, h4 { break-after: avoid; }
           thead { display: table-header-group; }
           tr, .callout, figure { break-inside: avoid; }
+          thead { break-after: avoid; }
+          tbody tr:first-child { break-before: avoid; }
+          h2 { margin-top: 1rem; }
+          figure { margin: 0.4rem 0; }
           .table { overflow: visible; }
           .page-break { break-before: page; }
           .banner, .callout, thead th { print-color-adjust: exact; -webkit-print-color-adjust: exact; }

@@ -18,12 +18,12 @@ public static class HtmlWriter
     {
         ArgumentNullException.ThrowIfNull(report);
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{Text(report.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n");
+        html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{Flat(report.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta name=\"color-scheme\" content=\"light dark\">\n");
 
         // The page may show what people typed; should an escape ever fail, this still lets nothing run or load.
         html.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'\">\n");
-        html.Append(CultureInfo.InvariantCulture, $"<title>{Text(report.Title)}</title>\n<style>\n{HtmlStyle.Sheet(report.CautionText)}</style>\n</head>\n<body>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Flat(report.Title)}</title>\n<style>\n{HtmlStyle.Sheet(report.CautionText)}</style>\n</head>\n<body>\n");
         html.Append(CultureInfo.InvariantCulture, $"<aside class=\"banner\" role=\"note\" aria-label=\"Caution\"><strong>Caution.</strong> {Text(report.CautionText)}</aside>\n");
         html.Append(CultureInfo.InvariantCulture, $"<main>\n<header>\n<h1>{Text(report.Title)}</h1>\n");
         if (report.Subtitle.Length > 0)
@@ -75,7 +75,7 @@ public static class HtmlWriter
     private static void AppendCallout(StringBuilder html, Callout callout)
     {
         string kind = CalloutWords.Word(callout.Kind);
-        html.Append(CultureInfo.InvariantCulture, $"<section class=\"callout {HtmlStyle.ClassOf(callout.Kind)}\" aria-label=\"{Text($"{kind}: {callout.Title}")}\">\n");
+        html.Append(CultureInfo.InvariantCulture, $"<section class=\"callout {HtmlStyle.ClassOf(callout.Kind)}\" aria-label=\"{Flat($"{kind}: {callout.Title}")}\">\n");
         html.Append(CultureInfo.InvariantCulture, $"<p class=\"callout-title\"><span class=\"sign\"><span aria-hidden=\"true\">{CalloutWords.Sign(callout.Kind)}</span> {kind}</span> {Text(callout.Title)}</p>\n");
         if (callout.Text.Length > 0)
         {
@@ -88,7 +88,7 @@ public static class HtmlWriter
     private static void AppendTable(StringBuilder html, Table table)
     {
         // A wide table scrolls in its own region, which the keyboard can reach, instead of widening the page.
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"table\" role=\"region\" tabindex=\"0\" aria-label=\"{Text(table.Caption)}\">\n<table>\n<caption>{Text(table.Caption)}</caption>\n<thead>\n<tr>");
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"table\" role=\"region\" tabindex=\"0\" aria-label=\"{Flat(table.Caption)}\">\n<table>\n<caption>{Text(table.Caption)}</caption>\n<thead>\n<tr>");
         foreach (TableColumn column in table.Columns)
         {
             html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\"{ClassFor(column)}>{Text(column.Header)}</th>");
@@ -126,6 +126,9 @@ public static class HtmlWriter
         ColumnAlign.Centre => " class=\"centre\"",
         _ => string.Empty,
     };
+
+    /// <summary>Text for attributes and the title, which hold no elements.</summary>
+    private static string Flat(string text) => XmlText.Escaped(PrintableText.OneLine(text));
 
     private static string Text(string text) => XmlText.Escaped(PrintableText.Of(text)).Replace("\n", "<br>", StringComparison.Ordinal);
 }

@@ -11,6 +11,7 @@ internal sealed class PdfTablePainter(PdfPageFlow flow, PdfTextPainter text)
     private const double LineHeight = CellPt * 1.32;
     private const double PadX = 4;
     private const double PadY = 2.6;
+    private const double ShortColumnShare = 0.25;
 
     private readonly XFont regular = PdfFonts.Of(CellPt, bold: false);
     private readonly XFont bold = PdfFonts.Of(CellPt, bold: true);
@@ -127,7 +128,9 @@ internal sealed class PdfTablePainter(PdfPageFlow flow, PdfTextPainter text)
             wide[i] = Math.Max(narrow[i], Math.Min(wide[i], flow.Width) + (2 * PadX));
         }
 
-        return Shared(narrow, wide, flow.Width);
+        // Short columns keep their lines whole where there is room; the long ones give way.
+        double[] whole = [.. narrow.Zip(wide, (a, b) => b <= flow.Width * ShortColumnShare ? b : a)];
+        return Shared(whole.Sum() < flow.Width ? whole : narrow, wide, flow.Width);
     }
 
     /// <summary>Every column its longest word, and the rest by how much each would like.</summary>
