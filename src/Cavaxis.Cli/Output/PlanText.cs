@@ -78,7 +78,12 @@ internal sealed class PlanText(CommandOutput output)
 
     private void Ranking(PlanningResult result)
     {
-        Table table = Titled("Plans, best first (calculated)", "", "plan", "Fr", "L/min", "inlet", "return", "fit", "SaO2", "DO2:VO2", "score", "");
+        Table table = Titled("Plans, best first (calculated)", "", "plan", "Fr", "L/min", "inlet", "fit", "SaO2", "DO2:VO2", "score", "marks");
+        foreach (TableColumn column in table.Columns)
+        {
+            column.NoWrap().Padding(0, 1);
+        }
+
         foreach (CannulationPlan plan in result.Plans)
         {
             table.AddRow(
@@ -87,7 +92,6 @@ internal sealed class PlanText(CommandOutput output)
                 string.Join("/", plan.Cannulae.Select(c => c.OuterDiameterFrench.ToString("F0", CultureInfo.InvariantCulture))),
                 plan.Circuit.FlowLPerMin.ToString("F1", CultureInfo.InvariantCulture),
                 plan.Circuit.InletPressureMmHg.Value.ToString("F0", CultureInfo.InvariantCulture),
-                plan.Circuit.ReturnPressureMmHg.Value.ToString("F0", CultureInfo.InvariantCulture),
                 Percent(plan.ProbabilityAllPortsInZone),
                 string.Create(CultureInfo.InvariantCulture, $"{plan.GasExchange.ArterialSaturationPercent.Value:F0} %"),
                 plan.GasExchange.DeliveryToConsumption.Value.ToString("F1", CultureInfo.InvariantCulture),
@@ -96,8 +100,7 @@ internal sealed class PlanText(CommandOutput output)
         }
 
         output.Console.Write(table);
-        output.Line("inlet and return in mmHg; fit: probability that every port can be brought into its zone under imaging;");
-        output.Line("STOP n / warn n: findings of that grade; P: no other plan is as good in everything and better in something.");
+        Wrapped(string.Empty, "Fr: cannulae in the order drainage / return; inlet: mmHg before the pump; fit: probability that every port can be brought into its zone under imaging; STOP and warn: number of findings of that grade; P: on the Pareto front, no other plan is as good in everything and better in something.");
         foreach (NotPlanned none in result.NotPlanned)
         {
             output.Line($"Not planned: {ConfigurationTable.Of(none.Configuration).Name}: {none.Reason}.");

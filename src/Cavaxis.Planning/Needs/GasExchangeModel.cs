@@ -16,6 +16,13 @@ namespace Cavaxis.Planning.Needs;
 internal sealed class GasExchangeModel(PatientReading reading, CaseFile caseFile, RuleBook rules)
 {
     private const double LowestOutputLPerMin = 0.2;
+
+    /// <summary>A heart that is not in arrest is taken to eject at least this share of its output before support (assumption).</summary>
+    private const double LeastEjectedShare = 0.15;
+
+    /// <summary>Saturation of blood from the native lung where the case gives none (assumptions).</summary>
+    private const double FailingLungPercent = 75;
+    private const double WorkingLungPercent = 95;
     private static readonly double[] Nodes = [-Math.Sqrt(3), 0, Math.Sqrt(3)];
     private static readonly double[] NodeWeights = [1.0 / 6, 2.0 / 3, 1.0 / 6];
 
@@ -97,18 +104,40 @@ internal sealed class GasExchangeModel(PatientReading reading, CaseFile caseFile
             return (Saturation(balance.ArterialContentMlPerDl, haemoglobin), Math.Max(0, balance.DeliveryOverConsumption));
         }
 
-        double arterial = flow - VenousFlow(kind, flow);
-        double native = Math.Min(output, Math.Max(0, target - arterial));
-        if (caseFile.Support.Goal == SupportGoal.Arrest)
+        return Arterial(kind, flow, target, consumption, output, haemoglobin, post);
+    }
+
+    /// <summary>
+    /// Return to an artery. Delivery counts the mixed systemic flow. The saturation told is that of the blood which reaches
+    /// heart and brain first: what the heart ejects after femoral return, the mixture after axillary return or in arrest.
+    /// </summary>
+    private (double Saturation, double DeliveryToConsumption) Arterial(
+        SupportKind kind, double flow, double target, double consumption, double output, double haemoglobin, double post)
+    {
+        double venous = VenousFlow(kind, flow);
+        double arterial = flow - venous;
+        bool ejects = caseFile.Support.Goal != SupportGoal.Arrest;
+        double native = ejects ? Math.Max(Math.Max(output, target) - arterial, LeastEjectedShare * output) : 0;
+        double nativeContent = NativeContent(venous, Math.Max(native, LowestOutputLPerMin), consumption, haemoglobin, post);
+        double content = ((arterial * post) + (native * nativeContent)) / (arterial + native);
+        double first = ejects ? nativeContent : content;
+        return (Saturation(first, haemoglobin), 10 * (arterial + native) * content / consumption);
+    }
+
+    /// <summary>Content of the blood that the heart ejects: from the native lung, helped by what the pump returns to a vein.</summary>
+    private double NativeContent(double venousReturn, double native, double consumption, double haemoglobin, double post)
+    {
+        double saturation = (caseFile.Blood.ArterialSaturationPercent?.Value ?? (LungsFail ? FailingLungPercent : WorkingLungPercent)) / 100;
+        double own = OxygenContent.MlPerDl(
+            haemoglobin, saturation, OxygenDissociation.Po2At(Math.Min(saturation, 0.995), reading.Conditions), BloodConstants.Default);
+        if (venousReturn <= 0)
         {
-            native = 0;
+            return own;
         }
 
-        double nativeSaturation = (caseFile.Blood.ArterialSaturationPercent?.Value ?? (LungsFail ? 75 : 95)) / 100;
-        double nativeContent = OxygenContent.MlPerDl(
-            haemoglobin, nativeSaturation, OxygenDissociation.Po2At(Math.Min(nativeSaturation, 0.995), reading.Conditions), BloodConstants.Default);
-        double content = ((arterial * post) + (native * nativeContent)) / (arterial + native);
-        return (Saturation(content, haemoglobin), 10 * (arterial + native) * content / consumption);
+        // The returned part that is not drained again replaces as much venous blood before the lung.
+        double share = Math.Min(1, venousReturn * (1 - (CompleteMixing(venousReturn) / 2)) / native);
+        return Math.Max(own, (share * post) + ((1 - share) * own));
     }
 
     private static double At(Estimate estimate, double node) => estimate.Value + (node * estimate.Sd);
@@ -141,5 +170,5 @@ internal sealed class GasExchangeModel(PatientReading reading, CaseFile caseFile
 
     private string Note(SupportKind kind) => kind == SupportKind.VenoVenous
         ? FormattableString.Invariant($"Interval spans the separated and the complete-mixing limit of recirculation; no help from the native lung; PO2 after the membrane lung {rules[LimitName.PostMembranePo2MmHg]:F0} mmHg.")
-        : "Mixed systemic blood: pump blood and, where the pump falls short of the target, blood from the heart. Where the two meet in the aorta is not computed yet.";
+        : "Saturation of the blood that the heart ejects, which reaches heart and brain first; delivery counts pump blood and ejected blood together. Where the two meet in the aorta is not computed yet.";
 }
