@@ -25,7 +25,12 @@ internal static class BenchCannula
         Source source = new(notes.Text("source", 400, false) ?? "Label and bench of the user's own device.", Certainty.Seen);
         if (id is null || description is null || faults.Count > before)
         {
-            _ = notes.Has("like") ? null : Labelled(notes, "x", "x", source, outsideLengthMm);
+            if (!notes.Has("like"))
+            {
+                // Nothing can be built any more; the rest is read only so that its faults come at the same time.
+                Labelled(notes, string.Empty, string.Empty, source, outsideLengthMm);
+            }
+
             return null;
         }
 

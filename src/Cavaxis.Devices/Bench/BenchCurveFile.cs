@@ -61,7 +61,7 @@ public static class BenchCurveFile
 
     private static LumenPurpose? ReadPurpose(BenchNotes notes, Cannula? cannula, List<InputFault> faults)
     {
-        bool needed = cannula is null || cannula.Lumens.Count > 1;
+        bool needed = cannula is { Lumens.Count: > 1 };
         LumenPurpose? purpose = notes.Choice<LumenPurpose>("lumen", needed);
         if (cannula is null || (purpose is null && (needed || notes.Has("lumen"))))
         {

@@ -23,6 +23,7 @@ internal static class BenchTable
             HasHeader = false,
             Separator = Separator(text),
             CommentPrefix = '#',
+            MalformedData = CsvMalformedDataHandling.Throw,
             SkipEmptyLines = true,
             TrimWhitespace = true,
             TrackLineNumbers = true,

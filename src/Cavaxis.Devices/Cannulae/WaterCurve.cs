@@ -20,13 +20,16 @@ public sealed record WaterCurve(
     // Beyond the bench the slope of ln Eu may turn out anywhere between -1 (laminar) and 0 (inertial): a uniform spread of √(1/12).
     private const double SlopeSdBeyond = 0.2887;
 
+    // The ends of the range are exponentials of logarithms of the outermost points; rounding must not put those points outside.
+    private const double Rounding = 1e-9;
+
     // Viscosity of the liquid is known to about a tenth; its weight is the local slope of the curve.
     private const double ViscositySd = 0.1;
 
     /// <summary>True when the Reynolds number was reached on the bench.</summary>
     /// <param name="reynolds">Reynolds number on the reference diameter.</param>
     /// <returns>Whether the curve covers it.</returns>
-    public bool Covers(double reynolds) => reynolds >= LowestReynolds && reynolds <= HighestReynolds;
+    public bool Covers(double reynolds) => reynolds >= LowestReynolds * (1 - Rounding) && reynolds <= HighestReynolds * (1 + Rounding);
 
     /// <summary>Euler number. Beyond the bench the curve goes on straight in logarithms, its slope held between -1 and 0.</summary>
     /// <param name="reynolds">Reynolds number on the reference diameter, positive.</param>

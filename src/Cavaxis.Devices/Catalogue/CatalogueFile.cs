@@ -110,7 +110,7 @@ public static class CatalogueFile
         }
         catch (JsonException fault)
         {
-            bool deep = fault.Message.Contains("depth", StringComparison.OrdinalIgnoreCase);
+            bool deep = fault.Message.Contains("maximum configured depth", StringComparison.OrdinalIgnoreCase);
             throw new InputFaultException(new InputFault(
                 deep ? FaultCode.NestedTooDeep : FaultCode.MalformedText,
                 "(the file)",

@@ -2,7 +2,7 @@ namespace Cavaxis.Devices.Hydraulics;
 
 /// <summary>
 /// Dividing manifold: blood comes from the hub and leaves through the rows. Over a row the static pressure recovers as the stream
-/// slows (Bernoulli) less a run loss 0.4 (V₁ − V₂)² ½ρ; an open end therefore sits at the vessel pressure and takes most.
+/// slows (Bernoulli) less a run loss 0.4 (V₁ − V₂)² ½ρ, and never falls below that of the vessel; an open end therefore sits at the vessel pressure and takes most.
 /// </summary>
 internal static class ReturnManifold
 {
@@ -40,15 +40,14 @@ internal static class ReturnManifold
                     pressure = Orifice.DropPa(firstFlow / step.Row.AreaM2, step.Row.DiameterM, fluid);
                     ledger.AddHoles(pressure);
                     groupFlow[step.Row.Group] += firstFlow;
-                    pressure += Recovery(0, flow / step.AreaM2, rho, ref ledger);
+                    pressure = Upstream(pressure, 0, flow / step.AreaM2, rho, ref ledger);
                     break;
 
                 case PathStepKind.Row:
-                    // Where the jet has lowered the pressure below that of the vessel a side hole would draw blood in; it is taken as closed.
-                    double leaving = pressure > 0 ? step.Row.AreaM2 * Orifice.VelocityMPerS(pressure, step.Row.DiameterM, fluid) : 0;
+                    double leaving = step.Row.AreaM2 * Orifice.VelocityMPerS(pressure, step.Row.DiameterM, fluid);
                     flow += leaving;
                     groupFlow[step.Row.Group] += leaving;
-                    pressure += Recovery(before, flow / step.AreaM2, rho, ref ledger);
+                    pressure = Upstream(pressure, before, flow / step.AreaM2, rho, ref ledger);
                     break;
 
                 case PathStepKind.Run:
@@ -58,8 +57,9 @@ internal static class ReturnManifold
                 default:
                     double upstream = flow / step.AreaM2;
                     double loss = DrainageManifold.ChangeLoss(step.AreaM2, step.TipAreaM2, upstream, before, rho);
-                    pressure += loss + (0.5 * rho * ((before * before) - (upstream * upstream)));
-                    ledger.AddFitting(loss);
+                    double ideal = pressure + (0.5 * rho * ((before * before) - (upstream * upstream)));
+                    pressure = Math.Max(0, ideal + loss);
+                    ledger.AddFitting(pressure - ideal);
                     break;
             }
         }
@@ -69,11 +69,15 @@ internal static class ReturnManifold
         return flow;
     }
 
-    private static double Recovery(double tipSide, double hubSide, double rho, ref DropLedger ledger)
+    // Static pressure on the hub side of a row. It is not let below that of the vessel: there a hole would draw blood in, and what it
+    // draws in spoils the recovery, so the drop is taken as lost.
+    private static double Upstream(double tipPressure, double tipSide, double hubSide, double rho, ref DropLedger ledger)
     {
-        double loss = RunLoss * 0.5 * rho * (hubSide - tipSide) * (hubSide - tipSide);
-        ledger.AddFitting(loss);
-        return loss - (0.5 * rho * ((hubSide * hubSide) - (tipSide * tipSide)));
+        double run = RunLoss * 0.5 * rho * (hubSide - tipSide) * (hubSide - tipSide);
+        double ideal = tipPressure - (0.5 * rho * ((hubSide * hubSide) - (tipSide * tipSide)));
+        double upstream = Math.Max(0, ideal + run);
+        ledger.AddFitting(upstream - ideal);
+        return upstream;
     }
 
     private static double OpenEnd(double flow, in PathStep step, double rho, ref DropLedger ledger)
