@@ -68,8 +68,8 @@ internal sealed class AxisTrunk
         {
             EntrySite.RightNeck => (-0.42, -0.91),
             EntrySite.LeftNeck => (0.85, -0.53),
-            EntrySite.RightGroin => (-0.42, 0.91),
-            _ => (0.5, 0.87),
+            EntrySite.RightGroin => (-0.58, 0.81),
+            _ => (0.62, 0.78),
         };
         double way = Math.Abs(z - end) / frame.Scale;
         return Centre(end).Moved(dx * way, dy * way);

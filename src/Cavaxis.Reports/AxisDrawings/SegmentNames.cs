@@ -51,7 +51,8 @@ internal sealed class SegmentNames
             // From the middle of the segment outward, a step up and a step down in turn.
             double share = 0.5 + ((i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * 0.9 / Places);
             double z = segment.TopMm + ((segment.BottomMm - segment.TopMm) * share);
-            double left = anatomy.RightWall(z) + 1.4;
+            double reach = height / 2 * frame.Scale;
+            double left = 1.4 + Math.Max(anatomy.RightWall(z), Math.Max(anatomy.RightWall(z - reach), anatomy.RightWall(z + reach)));
             double top = frame.Y(z) - (height / 2);
             var box = new Box(left - 0.5, top - 0.2, left + width + 0.5, top + height + 0.2);
             if (box.Right <= AxisFrame.Ruler - 4.5 && !taken.Exists(t => t.Overlaps(box)))

@@ -1,5 +1,4 @@
 using Cavaxis.Reports.Drawings;
-using PdfSharp;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 
@@ -114,7 +113,10 @@ internal sealed class PdfPageFlow : IDisposable
     private XGraphics StartPage()
     {
         PdfPage page = document.AddPage();
-        page.Size = PageSize.A4;
+
+        // The library's own A4 is rounded to whole points, which would shrink true-size drawings by half a thousandth.
+        page.Width = XUnit.FromMillimeter(210);
+        page.Height = XUnit.FromMillimeter(297);
         PageHeight = page.Height.Point;
         Width = page.Width.Point - (2 * SideMargin);
         return XGraphics.FromPdfPage(page);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Reports.Documents;
 using Cavaxis.Reports.Drawings;
@@ -9,6 +10,7 @@ namespace Cavaxis.Reports.Pdf;
 public static class PdfWriter
 {
     private const double FigureCaptionPt = 8.3;
+    private const double TrueSize = 0.9995;
 
     /// <summary>The report as a PDF.</summary>
     /// <param name="report">The report.</param>
@@ -88,6 +90,16 @@ public static class PdfWriter
         double captionHeight = 6 + (text.Lines(caption, PdfFonts.Of(FigureCaptionPt, bold: false), flow.Width).Count
             * FigureCaptionPt * PdfTextPainter.LineFactor);
         double shrink = Shrink(figure, flow, captionHeight);
+        if (shrink < TrueSize)
+        {
+            // A drawing may print its own scale; the reader must know when that no longer holds. Two more lines of caption.
+            captionHeight += FigureCaptionPt * PdfTextPainter.LineFactor * 2;
+            shrink = Shrink(figure, flow, captionHeight);
+            caption = string.Create(
+                CultureInfo.InvariantCulture,
+                $"{caption} (Printed at {shrink * 100:0} % of its size to fit the page: a scale in the drawing does not hold.)");
+        }
+
         double height = figure.Drawing.HeightMm * PdfPageFlow.Mm * shrink;
         flow.Gap(5);
         flow.Need(height + captionHeight);

@@ -1,6 +1,7 @@
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Reports.AxisDrawings;
 using Cavaxis.Reports.Documents;
+using Cavaxis.Reports.Drawings;
 using Cavaxis.Reports.Pdf;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -119,7 +120,20 @@ public class PdfWriterTests
         Letter[] ruler = [.. page.Letters.Where(l => Math.Abs(l.PointSize - 6) < 0.01)];
         double zero = ruler.Single(l => l.Value == "0" && ruler.Count(k => Math.Abs(k.StartBaseLine.Y - l.StartBaseLine.Y) < 0.1) == 1).StartBaseLine.Y;
         double last = ruler.Min(l => l.StartBaseLine.Y);
-        Assert.Equal(125 / 25.4 * 72, zero - last, 1);
+        Assert.Equal(125 / 25.4 * 72, zero - last, tolerance: 0.02);
+    }
+
+    [Fact]
+    public void A_drawing_shrunk_to_fit_says_so_and_one_at_true_size_does_not()
+    {
+        static string Printed(double heightMm)
+        {
+            using PdfDocument pdf = Opened(new ReportDocument("t", "", Samples.Caution, [new Figure(new Drawing(100, heightMm, "t", "d", []), "caption", "alt")]));
+            return Squeezed(string.Concat(pdf.GetPages().Select(p => p.Text)));
+        }
+
+        Assert.Contains("Printedat", Printed(400), StringComparison.Ordinal);
+        Assert.DoesNotContain("Printedat", Printed(240), StringComparison.Ordinal);
     }
 
     [Fact]
