@@ -11,6 +11,9 @@ internal static class FitSummary
     /// <summary>Quantiles for display are taken from every fifth anatomy; probabilities always from all.</summary>
     private const int Stride = 5;
 
+    /// <summary>Share of anatomies below which a reason would mislead more than it tells.</summary>
+    private const double WorthTelling = 0.01;
+
     /// <summary>Summarises one cannula.</summary>
     /// <param name="windows">Its depth windows.</param>
     /// <param name="choice">Its planned depth.</param>
@@ -108,9 +111,11 @@ internal static class FitSummary
     private static (string? Rule, string Reason) Limiting(DepthWindows windows, ZoneBounds zones, AxisLandmarks landmarks)
     {
         int failures = landmarks.Count - windows.SuitableCount;
-        if (failures == 0)
+        if (failures < WorthTelling * landmarks.Count)
         {
-            return (null, "No sampled anatomy rules this cannula out.");
+            return (null, failures == 0
+                ? "No sampled anatomy rules this cannula out."
+                : "Fewer than one in a hundred of the sampled anatomies rule this cannula out.");
         }
 
         int rules = windows.Rules.Count;

@@ -59,15 +59,21 @@ public static class PlanReport
         CannulationPlan plan = result.Plans[result.ChosenPlan - 1];
         blocks.Add(new Heading(2, FormattableString.Invariant($"Plan {plan.Rank}: {plan.Name}")));
         blocks.Add(new BulletList(plan.Explanation));
-        foreach (PlanFinding finding in plan.Findings)
+        foreach (PlanFinding finding in plan.Findings.Where(f => f.Grade != FindingGrade.Caution))
         {
-            blocks.Add(new Callout(Kind(finding.Grade), finding.Says, $"{finding.Resolve} Source: {finding.Source}."));
+            CalloutKind kind = finding.Grade == FindingGrade.Stop ? CalloutKind.Stop : CalloutKind.Warning;
+            blocks.Add(new Callout(kind, finding.Says, $"{finding.Resolve} Source: {finding.Source}."));
         }
 
         AxisScene scene = PlanScene.Of(result, plan, catalogue);
         blocks.Add(new Figure(AxisDrawing.Of(scene), "Axis and cannulae to scale, seen from the front. Positions are calculated; bands are 90 % intervals.", scene.Description));
         blocks.Add(Cannulae(plan));
         blocks.Add(Positions(plan));
+        blocks.Add(new Table(
+            "Cautions",
+            [new TableColumn("To bear in mind"), new TableColumn("What would resolve it"), new TableColumn("Source")],
+            [.. plan.Findings.Where(f => f.Grade == FindingGrade.Caution).Select(f => (IReadOnlyList<string>)[f.Says, f.Resolve, f.Source.ToString()])],
+            firstColumnIsHeader: false));
         blocks.Add(new Heading(2, "Pressure and flow"));
         blocks.Add(new Figure(PressureChart.Of(plan, rules), "Pressure before the pump and after the lung over pump flow (calculated).", PressureChart.Words(plan)));
         blocks.Add(Circuit(plan));
@@ -80,13 +86,6 @@ public static class PlanReport
             [new TableColumn("Criterion"), new TableColumn("Value", ColumnAlign.Right), new TableColumn("Points 0-1", ColumnAlign.Right), new TableColumn("Weight", ColumnAlign.Right)],
             [.. plan.Criteria.Select(c => (IReadOnlyList<string>)[PlainCriterion.Words(c.Name), PlainCriterion.Value(c.Name, c.Value), Number(c.Points, "F2"), Number(c.Weight, "G4")])]));
     }
-
-    private static CalloutKind Kind(FindingGrade grade) => grade switch
-    {
-        FindingGrade.Stop => CalloutKind.Stop,
-        FindingGrade.Warning => CalloutKind.Warning,
-        _ => CalloutKind.Caution,
-    };
 
     private static Table Cannulae(CannulationPlan plan) => new(
         "Cannulae",
