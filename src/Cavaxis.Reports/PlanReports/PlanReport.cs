@@ -143,14 +143,14 @@ public static class PlanReport
     private static Table Alternatives(PlanningResult result) => new(
         "All plans, best first; a plan with a stop comes after all plans without",
         [
-            new TableColumn("Rank", ColumnAlign.Right), new TableColumn("Plan"), new TableColumn("Fr"), new TableColumn("Flow L/min", ColumnAlign.Right),
-            new TableColumn("Inlet mmHg", ColumnAlign.Right), new TableColumn("Fit", ColumnAlign.Right), new TableColumn("SaO2", ColumnAlign.Right),
-            new TableColumn("DO2:VO2", ColumnAlign.Right), new TableColumn("Score", ColumnAlign.Right), new TableColumn("Marks"),
+            new TableColumn("Rank", ColumnAlign.Right, 2), new TableColumn("Plan", Weight: 7), new TableColumn("Fr", Weight: 5), new TableColumn("L/min", ColumnAlign.Right, 3),
+            new TableColumn("Inlet mmHg", ColumnAlign.Right, 3), new TableColumn("Fit", ColumnAlign.Right, 3), new TableColumn("SaO2", ColumnAlign.Right, 3),
+            new TableColumn("DO2: VO2", ColumnAlign.Right, 3), new TableColumn("Score", ColumnAlign.Right, 3), new TableColumn("Findings", Weight: 4), new TableColumn("Pareto front", Weight: 3),
         ],
         [.. result.Plans.Select(p => (IReadOnlyList<string>)
         [
             p.Rank.ToString(CultureInfo.InvariantCulture),
-            p.Name,
+            ConfigurationTable.Of(p.Configuration).ShortName,
             string.Join("/", p.Cannulae.Select(c => c.OuterDiameterFrench.ToString("F0", CultureInfo.InvariantCulture))),
             Number(p.Circuit.FlowLPerMin, "F1"),
             Number(p.Circuit.InletPressureMmHg.Value, "F0"),
@@ -158,19 +158,15 @@ public static class PlanReport
             FormattableString.Invariant($"{p.GasExchange.ArterialSaturationPercent.Value:F0} %"),
             Number(p.GasExchange.DeliveryToConsumption.Value, "F1"),
             Number(p.Score, "F2"),
-            Marks(p),
+            Grades(p),
+            p.OnParetoFront ? "yes" : "no",
         ])]);
 
-    private static string Marks(CannulationPlan plan)
+    private static string Grades(CannulationPlan plan)
     {
         int stops = plan.Findings.Count(finding => finding.Grade == FindingGrade.Stop);
         int warnings = plan.Findings.Count(finding => finding.Grade == FindingGrade.Warning);
-        return string.Join(", ", new[]
-        {
-            stops > 0 ? FormattableString.Invariant($"STOP {stops}") : null,
-            warnings > 0 ? FormattableString.Invariant($"warning {warnings}") : null,
-            plan.OnParetoFront ? "Pareto front" : null,
-        }.Where(mark => mark is not null));
+        return stops > 0 ? FormattableString.Invariant($"STOP {stops}, warn {warnings}") : FormattableString.Invariant($"warn {warnings}");
     }
 
     private static void Next(List<ReportBlock> blocks, PlanningResult result)
