@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Cavaxis.Planning.Json;
 using Cavaxis.Quantities.Faults;
@@ -74,4 +75,37 @@ public sealed class CommandOutput
     /// <param name="failure">What happened.</param>
     public void Failure(Exception failure) => faults.WriteLine(
         $"The program failed ({failure.GetType().Name}: {InputFault.Shown(failure.Message)}). Nothing was written. Please report it with the command you gave.");
+
+    /// <summary>Breaks a text at spaces so that no line is wider than a table; further lines are set in.</summary>
+    /// <param name="lead">What the first line begins with.</param>
+    /// <param name="text">The text.</param>
+    public void Wrapped(string lead, string text)
+    {
+        string line = lead;
+        string indent = new(' ', Math.Min(lead.Length, 5));
+        bool empty = true;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!empty && line.Length + word.Length + 1 > Width)
+            {
+                Line(line);
+                line = indent;
+                empty = true;
+            }
+
+            line += empty ? word : $" {word}";
+            empty = false;
+        }
+
+        Line(line);
+    }
+
+    /// <summary>A table with a title, in the one style of the program.</summary>
+    internal static Table Titled(string title, params string[] columns) => new Table()
+        .Border(TableBorder.Simple)
+        .Title(Markup.Escape(title))
+        .AddColumns(columns);
+
+    /// <summary>A probability in whole percent.</summary>
+    internal static string Percent(double probability) => string.Create(CultureInfo.InvariantCulture, $"{probability * 100:F0} %");
 }
