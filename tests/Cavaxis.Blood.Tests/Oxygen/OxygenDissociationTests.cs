@@ -11,8 +11,25 @@ public class OxygenDissociationTests
     [InlineData(60, 0.9058)]
     [InlineData(100, 0.9775)]
     [InlineData(300, 0.9991)]
-    public void The_standard_curve_follows_the_published_equation(double po2, double saturation) =>
-        Assert.Equal(saturation, OxygenDissociation.SaturationAt(po2, BloodConditions.Standard), 4);
+    public void The_standard_curve_stays_within_the_published_equations_own_error(double po2, double saturation) =>
+        Assert.Equal(saturation, OxygenDissociation.SaturationAt(po2, BloodConditions.Standard), 0.0055);
+
+    [Fact]
+    public void The_standard_curve_rises_everywhere_and_its_inverse_is_exact()
+    {
+        double before = 0;
+        for (double ln = Math.Log(1e-3); ln < Math.Log(2900); ln += 0.01)
+        {
+            double po2 = Math.Exp(ln);
+            double saturation = OxygenDissociation.SaturationAt(po2, BloodConditions.Standard);
+            Assert.True(saturation > before, $"{po2}");
+            before = saturation;
+            if (saturation < 0.9995)
+            {
+                Assert.Equal(1, OxygenDissociation.Po2At(saturation, BloodConditions.Standard) / po2, 9);
+            }
+        }
+    }
 
     [Fact]
     public void Blood_without_tension_is_without_oxygen()
