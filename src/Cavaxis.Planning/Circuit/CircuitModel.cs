@@ -20,7 +20,8 @@ internal sealed class CircuitModel
     private const double HighestHeadMmHg = 1000;
     private readonly Fluid blood;
     private readonly PatientPicture patient;
-    private readonly RuleBook rules;
+    private readonly double lowestInletMmHg;
+    private readonly double highestReturnMmHg;
 
     /// <summary>The circuit of one plan flow.</summary>
     /// <param name="flowLPerMin">Flow the parts are chosen for.</param>
@@ -32,7 +33,8 @@ internal sealed class CircuitModel
     {
         this.blood = blood;
         this.patient = patient;
-        this.rules = rules;
+        lowestInletMmHg = rules[LimitName.InletPressureMmHg];
+        highestReturnMmHg = rules[LimitName.ReturnPressureMmHg];
         double bore = flowLPerMin < NarrowTubingBelowLPerMin ? Tubing.QuarterInchMm : Tubing.ThreeEighthsInchMm;
         Tubing = new Tubing(bore, TubingLengthM);
         Lung = catalogue.MembraneLungs
@@ -97,7 +99,7 @@ internal sealed class CircuitModel
     /// <param name="returnMmHg">Pressure after the lung.</param>
     /// <returns>Whether they do.</returns>
     public bool WithinLimits(double inletMmHg, double returnMmHg) =>
-        inletMmHg >= rules[LimitName.InletPressureMmHg] && returnMmHg <= rules[LimitName.ReturnPressureMmHg];
+        inletMmHg >= lowestInletMmHg && returnMmHg <= highestReturnMmHg;
 
     /// <summary>Drop of the tubing on one side of the pump.</summary>
     /// <param name="flowLPerMin">Pump flow.</param>

@@ -12,26 +12,18 @@ namespace Cavaxis.Planning.Fit;
 /// </summary>
 internal sealed class DepthWindows
 {
-    private DepthWindows(Cannula cannula, VenousEntry entry, IReadOnlyList<ZoneRule> rules, double deepestMm, double[] low, double[] high)
-    {
-        Cannula = cannula;
-        Entry = entry;
-        Rules = rules;
-        DeepestMm = deepestMm;
-        Low = low;
-        High = high;
-        Suits = new ulong[(low.Length + 63) / 64];
-        int count = 0;
-        for (int i = 0; i < low.Length; i++)
-        {
-            if (low[i] <= high[i])
-            {
-                Suits[i >> 6] |= 1UL << (i & 63);
-                count++;
-            }
-        }
+    private readonly ZoneBounds zones;
+    private readonly AxisLandmarks landmarks;
+    private readonly AnatomyRows rows;
+    private (double[] Low, double[] High)? computed;
 
-        SuitableCount = count;
+    private DepthWindows(
+        Cannula cannula, VenousEntry entry, IReadOnlyList<ZoneRule> rules, double deepestMm, ZoneBounds zones, AxisLandmarks landmarks, AnatomyRows rows)
+    {
+        (Cannula, Entry, Rules, DeepestMm) = (cannula, entry, rules, deepestMm);
+        (this.zones, this.landmarks, this.rows) = (zones, landmarks, rows);
+        Suits = new ulong[AnatomyBits.WordsFor(landmarks.Count)];
+        SuitableCount = AnatomyBits.WhereAtMost(Low, High, Suits);
     }
 
     /// <summary>The cannula.</summary>
@@ -47,10 +39,10 @@ internal sealed class DepthWindows
     public double DeepestMm { get; }
 
     /// <summary>Least suitable depth in each anatomy, mm.</summary>
-    public double[] Low { get; }
+    public double[] Low => (computed ??= Compute()).Low;
 
     /// <summary>Greatest suitable depth in each anatomy, mm; below <see cref="Low"/> where no depth suits.</summary>
-    public double[] High { get; }
+    public double[] High => (computed ??= Compute()).High;
 
     /// <summary>One bit for each anatomy: set where some depth suits.</summary>
     public ulong[] Suits { get; }
@@ -65,6 +57,7 @@ internal sealed class DepthWindows
     /// <param name="zones">Bounds of the rules.</param>
     /// <param name="landmarks">Landmarks of the anatomies.</param>
     /// <param name="lengthOutsideMm">Length left outside for fixing.</param>
+    /// <param name="rows">Where the rows come from; null for rows of their own.</param>
     /// <returns>The windows, or null when a rule names a port that the cannula lacks.</returns>
     public static DepthWindows? Of(
         Cannula cannula,
@@ -72,23 +65,45 @@ internal sealed class DepthWindows
         IReadOnlyList<ZoneRule> rules,
         ZoneBounds zones,
         AxisLandmarks landmarks,
-        double lengthOutsideMm)
+        double lengthOutsideMm,
+        AnatomyRows? rows = null)
     {
-        double deepest = Math.Max(0, cannula.InsertableLengthMm - lengthOutsideMm);
-        double[] low = new double[landmarks.Count];
-        double[] high = new double[landmarks.Count];
-        Array.Fill(high, deepest);
-        foreach (ZoneRule rule in rules)
+        if (rules.Any(rule => PortExtent.Of(cannula, rule) is null))
         {
-            if (PortExtent.Of(cannula, rule) is not PortExtent port)
-            {
-                return null;
-            }
-
-            Narrow(low, high, landmarks.Skin(entry), zones.From(rule), zones.To(rule), port, entry.Direction);
+            return null;
         }
 
-        return new DepthWindows(cannula, entry, rules, deepest, low, high);
+        double deepest = Math.Max(0, cannula.InsertableLengthMm - lengthOutsideMm);
+        return new DepthWindows(cannula, entry, rules, deepest, zones, landmarks, rows ?? new AnatomyRows(landmarks.Count));
+    }
+
+    /// <summary>
+    /// Gives the two rows back. What is known of the set of anatomies stays; whoever asks for the depths again pays for
+    /// computing them again. Not for use while another thread reads them.
+    /// </summary>
+    public void Release()
+    {
+        if (computed is var (low, high))
+        {
+            computed = null;
+            rows.Return(low);
+            rows.Return(high);
+        }
+    }
+
+    private (double[] Low, double[] High) Compute()
+    {
+        double[] low = rows.Rent();
+        double[] high = rows.Rent();
+        Array.Clear(low);
+        Array.Fill(high, DeepestMm);
+        foreach (ZoneRule rule in Rules)
+        {
+            PortExtent port = PortExtent.Of(Cannula, rule)!.Value;
+            Narrow(low, high, landmarks.Skin(Entry), zones.From(rule), zones.To(rule), port, Entry.Direction);
+        }
+
+        return (low, high);
     }
 
     /// <summary>The depths of one anatomy that one rule allows, mm.</summary>

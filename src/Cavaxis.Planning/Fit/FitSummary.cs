@@ -43,11 +43,12 @@ internal static class FitSummary
     {
         double[] middles = new double[windows.SuitableCount];
         int next = 0;
-        for (int i = 0; i < windows.Low.Length; i++)
+        (double[] lows, double[] highs) = (windows.Low, windows.High);
+        for (int i = 0; i < lows.Length; i++)
         {
-            if (windows.Low[i] <= windows.High[i])
+            if (lows[i] <= highs[i])
             {
-                middles[next++] = (windows.Low[i] + windows.High[i]) / 2;
+                middles[next++] = (lows[i] + highs[i]) / 2;
             }
         }
 
@@ -75,6 +76,7 @@ internal static class FitSummary
         ReadOnlySpan<double> skin = landmarks.Skin(windows.Entry);
         ReadOnlySpan<double> from = zones.From(rule);
         ReadOnlySpan<double> to = zones.To(rule);
+        (Estimate From, Estimate To) shown = zones.Shown(rule);
         double[] position = new double[(landmarks.Count + Stride - 1) / Stride];
         int inside = 0;
         for (int i = 0; i < landmarks.Count; i++)
@@ -91,12 +93,15 @@ internal static class FitSummary
             rule.Port ?? "tip",
             rule.Id,
             Estimate.FromSamples(position, Origin.Calculated),
-            Thinned(from),
-            Thinned(to),
+            shown.From,
+            shown.To,
             (double)inside / landmarks.Count);
     }
 
-    private static Estimate Thinned(ReadOnlySpan<double> values)
+    /// <summary>An estimate from every fifth anatomy.</summary>
+    /// <param name="values">One value for each anatomy.</param>
+    /// <returns>The estimate.</returns>
+    internal static Estimate Thinned(ReadOnlySpan<double> values)
     {
         double[] some = new double[(values.Length + Stride - 1) / Stride];
         for (int i = 0; i < some.Length; i++)

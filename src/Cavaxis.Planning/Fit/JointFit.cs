@@ -1,4 +1,5 @@
-using System.Numerics;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Cavaxis.Devices.Cannulae;
 
 namespace Cavaxis.Planning.Fit;
@@ -27,13 +28,7 @@ internal static class JointFit
             Separate(drainage, venousReturn, landmarks, separationMm, marks);
         }
 
-        int count = 0;
-        foreach (ulong word in marks)
-        {
-            count += BitOperations.PopCount(word);
-        }
-
-        return count;
+        return AnatomyBits.Count(marks);
     }
 
     /// <summary>Marks the anatomies in which the cannulae fit when each is advanced to its planned depth without looking.</summary>
@@ -74,21 +69,40 @@ internal static class JointFit
         return count;
     }
 
+    /// <summary>
+    /// Unmarks where the ports cannot be kept apart. The drainage tip is taken as low and the return port as high as their
+    /// windows allow: the widest they can be apart. Runs for each pair of venous cannulae; four anatomies at a time it takes
+    /// a third of the time of one at a time.
+    /// </summary>
     private static void Separate(
         DepthWindows drainage, DepthWindows venousReturn, AxisLandmarks landmarks, double separationMm, Span<ulong> marks)
     {
+        (double down, double up) = (drainage.Entry.Direction, venousReturn.Entry.Direction);
         ReadOnlySpan<double> drainageSkin = landmarks.Skin(drainage.Entry);
+        ReadOnlySpan<double> drainageDepth = down > 0 ? drainage.High : drainage.Low;
         ReadOnlySpan<double> returnSkin = landmarks.Skin(venousReturn.Entry);
-        double returnPort = ReturnPortFromTip(venousReturn.Cannula);
-        bool drainageFromNeck = drainage.Entry.Direction > 0;
-        bool returnFromNeck = venousReturn.Entry.Direction > 0;
-        for (int i = 0; i < drainage.Low.Length; i++)
+        ReadOnlySpan<double> returnDepth = up > 0 ? venousReturn.Low : venousReturn.High;
+        double port = up * ReturnPortFromTip(venousReturn.Cannula);
+        int vectors = drainageSkin.Length / Vector256<double>.Count;
+        ReadOnlySpan<Vector256<double>> drainageSkins = MemoryMarshal.Cast<double, Vector256<double>>(drainageSkin);
+        ReadOnlySpan<Vector256<double>> drainageDepths = MemoryMarshal.Cast<double, Vector256<double>>(drainageDepth);
+        ReadOnlySpan<Vector256<double>> returnSkins = MemoryMarshal.Cast<double, Vector256<double>>(returnSkin);
+        ReadOnlySpan<Vector256<double>> returnDepths = MemoryMarshal.Cast<double, Vector256<double>>(returnDepth);
+        Vector256<double> least = Vector256.Create(separationMm);
+        Vector256<double> ports = Vector256.Create(port);
+        for (int v = 0; v < vectors; v++)
         {
-            // The drainage tip as low and the return port as high as their windows allow: the widest they can be apart.
-            double lowest = drainageFromNeck ? drainageSkin[i] + drainage.High[i] : drainageSkin[i] - drainage.Low[i];
-            double highest = returnFromNeck
-                ? returnSkin[i] + venousReturn.Low[i] - returnPort
-                : returnSkin[i] - venousReturn.High[i] + returnPort;
+            Vector256<double> lowest = drainageSkins[v] + (drainageDepths[v] * down);
+            Vector256<double> highest = returnSkins[v] + (returnDepths[v] * up) - ports;
+            ulong close = Vector256.LessThan(lowest - highest, least).ExtractMostSignificantBits();
+            int first = v * Vector256<double>.Count;
+            marks[first >> 6] &= ~(close << (first & 63));
+        }
+
+        for (int i = vectors * Vector256<double>.Count; i < drainageSkin.Length; i++)
+        {
+            double lowest = drainageSkin[i] + (down * drainageDepth[i]);
+            double highest = returnSkin[i] + (up * returnDepth[i]) - port;
             if (lowest - highest < separationMm)
             {
                 marks[i >> 6] &= ~(1UL << (i & 63));

@@ -1,4 +1,5 @@
 using Cavaxis.Planning.Rules;
+using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Fit;
 
@@ -6,7 +7,7 @@ namespace Cavaxis.Planning.Fit;
 internal sealed class ZoneBounds
 {
     private const double ReferenceHeightCm = 170;
-    private readonly Dictionary<string, (double[] From, double[] To)> bounds = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Bounds> bounds = new(StringComparer.Ordinal);
 
     /// <summary>Lays out all zones of a rule book.</summary>
     /// <param name="rules">The zone rules.</param>
@@ -28,7 +29,7 @@ internal sealed class ZoneBounds
                 to[i] = toLandmark[i] + (rule.ToOffsetMm * scale);
             }
 
-            bounds.Add(rule.Id, (from, to));
+            bounds.Add(rule.Id, new Bounds(from, to));
         }
     }
 
@@ -37,4 +38,12 @@ internal sealed class ZoneBounds
 
     /// <summary>Lower bounds of a rule, mm below SCAJ, one for each anatomy.</summary>
     public ReadOnlySpan<double> To(ZoneRule rule) => bounds[rule.Id].To;
+
+    /// <summary>Both bounds of a rule as a person reads them; the same for every plan, so made once and only when asked for.</summary>
+    public (Estimate From, Estimate To) Shown(ZoneRule rule) => bounds[rule.Id].Shown.Value;
+
+    private sealed record Bounds(double[] From, double[] To)
+    {
+        public Lazy<(Estimate From, Estimate To)> Shown { get; } = new(() => (FitSummary.Thinned(From), FitSummary.Thinned(To)));
+    }
 }

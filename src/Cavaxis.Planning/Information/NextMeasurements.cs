@@ -24,34 +24,35 @@ internal sealed class NextMeasurements(PlanningContext context)
         ulong[] marks = new ulong[(context.Samples.Count + 63) / 64];
         JointFit.Mark(main.Windows!, back?.Windows, context.Landmarks, separationMm, marks);
         double[] fits = Outcomes(combination, marks);
-        (int[] suited, double[] depthsMm) = Depths(main.Windows!);
-        List<MeasurementValue> values = [];
-        foreach (UsualMeasurement usual in UsualMeasurement.All)
+        DepthWindows windows = main.Windows!;
+        double[] depthsMm = FitSummary.SuitableMiddles(windows);
+        double fitNow = ValueOfInformation.Variance(fits);
+        bool depthCounts = depthsMm.Length >= ValueOfInformation.FewestAnatomies;
+        double depthNow = depthCounts ? ValueOfInformation.Variance(depthsMm) : 0;
+        UsualMeasurement[] missing = [.. UsualMeasurement.All.Where(usual => !AlreadyKnown(usual))];
+        MeasurementValue[] values = new MeasurementValue[missing.Length];
+        Parallel.For(0, missing.Length, i =>
         {
-            if (AlreadyKnown(usual))
-            {
-                continue;
-            }
-
-            double[] readings = Readings(usual);
-            (double now, double after) = ValueOfInformation.ExpectedVariance((double[])readings.Clone(), (double[])fits.Clone());
-            (double depthNow, double depthAfter) = depthsMm.Length < 100
-                ? (0, 0)
-                : ValueOfInformation.ExpectedVariance([.. suited.Select(i => readings[i])], (double[])depthsMm.Clone());
-            double narrowing = now > 0 ? 1 - (after / now) : 0;
-            double depthNarrowing = depthNow > 0 ? 1 - (depthAfter / depthNow) : 0;
-            values.Add(new MeasurementValue(
+            UsualMeasurement usual = missing[i];
+            int[] order = Order(usual);
+            double[] outcomes = context.Rows.Rent();
+            double fitAfter = Math.Min(fitNow, ValueOfInformation.Remaining(InOrder(fits, order, outcomes)));
+            double depthAfter = depthCounts
+                ? Math.Min(depthNow, ValueOfInformation.Remaining(DepthsInOrder(windows, order, outcomes)))
+                : 0;
+            context.Rows.Return(outcomes);
+            values[i] = new MeasurementValue(
                 usual.Dimension,
                 usual.How,
                 usual.Sd,
                 usual.Unit,
-                now,
-                after,
-                narrowing,
+                fitNow,
+                fitAfter,
+                fitNow > 0 ? 1 - (fitAfter / fitNow) : 0,
                 Math.Sqrt(depthNow) / 10,
                 Math.Sqrt(depthAfter) / 10,
-                depthNarrowing));
-        }
+                depthNow > 0 ? 1 - (depthAfter / depthNow) : 0);
+        });
 
         return [.. values
             .Where(value => value.FitNarrowing >= 0.01 || value.DepthNarrowing >= 0.01)
@@ -90,19 +91,44 @@ internal sealed class NextMeasurements(PlanningContext context)
         return outcomes;
     }
 
-    private static (int[] Indices, double[] Depths) Depths(DepthWindows windows)
+    /// <summary>The anatomies in ascending order of a simulated reading.</summary>
+    private int[] Order(UsualMeasurement usual)
     {
-        int[] indices = new int[windows.SuitableCount];
-        int next = 0;
-        for (int i = 0; i < windows.Low.Length; i++)
+        int[] order = new int[context.Samples.Count];
+        for (int i = 0; i < order.Length; i++)
         {
-            if (windows.Low[i] <= windows.High[i])
+            order[i] = i;
+        }
+
+        double[] readings = Readings(usual);
+        Array.Sort(readings, order);
+        context.Rows.Return(readings);
+        return order;
+    }
+
+    private static ReadOnlySpan<double> InOrder(double[] values, int[] order, double[] target)
+    {
+        for (int i = 0; i < order.Length; i++)
+        {
+            target[i] = values[order[i]];
+        }
+
+        return target;
+    }
+
+    private static ReadOnlySpan<double> DepthsInOrder(DepthWindows windows, int[] order, double[] target)
+    {
+        (double[] low, double[] high) = (windows.Low, windows.High);
+        int next = 0;
+        foreach (int anatomy in order)
+        {
+            if (low[anatomy] <= high[anatomy])
             {
-                indices[next++] = i;
+                target[next++] = (low[anatomy] + high[anatomy]) / 2;
             }
         }
 
-        return (indices, FitSummary.SuitableMiddles(windows));
+        return target.AsSpan(0, next);
     }
 
     private bool AlreadyKnown(UsualMeasurement usual) => context.Axis.IsMeasured(usual.Dimension)
@@ -110,7 +136,8 @@ internal sealed class NextMeasurements(PlanningContext context)
 
     private double[] Readings(UsualMeasurement usual)
     {
-        double[] readings = context.Samples[usual.Dimension].ToArray();
+        double[] readings = context.Rows.Rent();
+        context.Samples[usual.Dimension].CopyTo(readings);
         ulong key = context.Options.Seed ^ ReadingStream;
         for (int i = 0; i < readings.Length; i += 2)
         {

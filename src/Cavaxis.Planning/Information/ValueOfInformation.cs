@@ -12,6 +12,9 @@ public static class ValueOfInformation
     private const int LargestBinCount = 40;
     private const int SmallestBin = 50;
 
+    /// <summary>Fewest anatomies for which a reading can be valued.</summary>
+    internal const int FewestAnatomies = 2 * SmallestBin;
+
     /// <summary>Variance of an outcome that is expected to remain after a reading.</summary>
     /// <param name="readings">Simulated reading in each anatomy; sorted by this method together with the outcomes, so hand in copies.</param>
     /// <param name="outcomes">Outcome in each anatomy, same order as the readings.</param>
@@ -21,27 +24,38 @@ public static class ValueOfInformation
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(outcomes);
-        if (readings.Length != outcomes.Length || readings.Length < 2 * SmallestBin)
+        if (readings.Length != outcomes.Length || readings.Length < FewestAnatomies)
         {
-            throw new ArgumentException($"Readings and outcomes must be of one length of at least {2 * SmallestBin}.", nameof(readings));
+            throw new ArgumentException($"Readings and outcomes must be of one length of at least {FewestAnatomies}.", nameof(readings));
         }
 
-        int count = readings.Length;
         double now = Variance(outcomes);
         Array.Sort(readings, outcomes);
+        return (now, Math.Min(now, Remaining(outcomes)));
+    }
+
+    /// <summary>Variance of an outcome that is expected to remain after a reading, never above the variance now by more than the noise of the bins.</summary>
+    /// <param name="outcomes">Outcome in each anatomy, in ascending order of the reading.</param>
+    /// <returns>The mean variance inside the bins.</returns>
+    internal static double Remaining(ReadOnlySpan<double> outcomes)
+    {
+        int count = outcomes.Length;
         int bins = Math.Clamp(count / SmallestBin, 2, LargestBinCount);
         double after = 0;
         for (int bin = 0; bin < bins; bin++)
         {
             int from = (int)((long)bin * count / bins);
             int to = (int)((long)(bin + 1) * count / bins);
-            after += Variance(outcomes.AsSpan(from, to - from)) * (to - from) / count;
+            after += Variance(outcomes[from..to]) * (to - from) / count;
         }
 
-        return (now, Math.Min(now, after));
+        return after;
     }
 
-    private static double Variance(ReadOnlySpan<double> values)
+    /// <summary>Unbiased variance.</summary>
+    /// <param name="values">At least two values.</param>
+    /// <returns>The variance.</returns>
+    internal static double Variance(ReadOnlySpan<double> values)
     {
         double mean = 0;
         foreach (double value in values)

@@ -57,11 +57,12 @@ public sealed record RuleBook
     {
         get
         {
-            foreach (LimitRule limit in Limits)
+            // By index: an enumerator would be a heap object for every look-up, and the search looks up for each combination.
+            for (int i = 0; i < Limits.Count; i++)
             {
-                if (limit.Name == name)
+                if (Limits[i].Name == name)
                 {
-                    return limit.Value;
+                    return Limits[i].Value;
                 }
             }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Cavaxis.Devices.Cannulae;
 using Cavaxis.Planning.Configurations;
 
@@ -14,7 +13,7 @@ namespace Cavaxis.Planning.Search;
 /// <param name="Score">Weighted mean of the points.</param>
 /// <param name="MissesItsPurpose">True when it carries less than half of the need or fits hardly any anatomy.</param>
 internal sealed record Combination(
-    IReadOnlyList<SlotOption> Options,
+    SlotOption[] Options,
     double FlowLPerMin,
     double InletMmHg,
     double ReturnMmHg,
@@ -24,18 +23,18 @@ internal sealed record Combination(
     bool MissesItsPurpose)
 {
     /// <summary>True when a vessel forbids it or it misses its purpose.</summary>
-    public bool IsStopped => MissesItsPurpose || Options.Any(option => option.Stops > 0);
+    public bool IsStopped { get; } = MissesItsPurpose || Options.Any(option => option.Stops > 0);
 
     /// <summary>Warnings of its vessels.</summary>
-    public int Warnings => Options.Sum(option => option.Warnings);
+    public int Warnings { get; } = Options.Sum(option => option.Warnings);
 
     /// <summary>The devices without their sides, for a stable order.</summary>
-    public string Devices => string.Join("+", Options.Select(option => option.Cannula.Id));
+    public string Devices => DevicesOf(Options);
 
-    /// <summary>The sizes without lengths and sides: combinations that agree in these are shown once, by their best member.</summary>
-    public string Sizes => string.Join("+", Options
-        .Where(option => option.Slot.Role != CannulaRole.DistalPerfusion)
-        .Select(option => option.Cannula.OuterDiameterFrench.ToString(CultureInfo.InvariantCulture)));
+    /// <summary>The devices of a choice without their sides.</summary>
+    /// <param name="options">One option for each slot.</param>
+    /// <returns>The identifiers, joined.</returns>
+    public static string DevicesOf(SlotOption[] options) => string.Join("+", options.Select(option => option.Cannula.Id));
 
     /// <summary>The option that drains (a dual-lumen cannula drains too).</summary>
     public SlotOption Draining => Options.First(option => option.Slot.Role is CannulaRole.Drainage or CannulaRole.DualLumen);

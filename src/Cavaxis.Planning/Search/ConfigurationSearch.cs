@@ -1,6 +1,4 @@
-using Cavaxis.Anatomy.Body;
-using Cavaxis.Devices.Cannulae;
-using Cavaxis.Planning.Case;
+using System.Runtime.InteropServices;
 using Cavaxis.Planning.Circuit;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Fit;
@@ -14,12 +12,10 @@ namespace Cavaxis.Planning.Search;
 /// <summary>Tries every device of the catalogue on every side for one configuration and keeps the best.</summary>
 internal sealed class ConfigurationSearch
 {
-    /// <summary>Options kept for a slot that does not reach the axis: its choice does not touch the others.</summary>
-    private const int KeptOffAxis = 4;
     private const int FlowHalvings = 24;
 
-    /// <summary>A distal perfusion cannula is fed from the return line; the smallest that costs less than this is taken.</summary>
-    private const double MostDistalDropMmHg = 100;
+    /// <summary>No configuration has more slots besides distal perfusion.</summary>
+    private const int MostSizedSlots = 3;
 
     /// <summary>A plan that carries less than this share of the flow needed is stopped.</summary>
     internal const double LeastShareOfNeed = 0.5;
@@ -32,6 +28,10 @@ internal sealed class ConfigurationSearch
     private readonly CriteriaValues criteria;
     private readonly Dictionary<(DepthWindows, DepthWindows?), int> joint = [];
     private readonly ulong[] marks;
+    private readonly double[] values;
+    private readonly double venousShare;
+    private readonly double leastFit;
+    private readonly double separationMm;
 
     /// <summary>Prepares the search.</summary>
     /// <param name="context">The case.</param>
@@ -44,7 +44,11 @@ internal sealed class ConfigurationSearch
         circuit = new CircuitModel(
             need.FlowLPerMin.Value, context.Catalogue, context.Blood, context.Reading.Picture, context.Rules);
         criteria = new CriteriaValues(context, configuration, need.FlowLPerMin.Value);
-        marks = new ulong[(context.Samples.Count + 63) / 64];
+        marks = new ulong[AnatomyBits.WordsFor(context.Samples.Count)];
+        values = new double[context.Rules.Criteria.Count];
+        venousShare = context.Rules[LimitName.VenousShareOfReturn];
+        leastFit = context.Rules[LimitName.FitProbabilityStop];
+        separationMm = context.Rules[LimitName.PortSeparationMm] * SeparationScale;
     }
 
     /// <summary>The need that the configuration is sized for.</summary>
@@ -61,37 +65,47 @@ internal sealed class ConfigurationSearch
     /// <returns>The combinations; empty when a slot cannot be filled.</returns>
     public IReadOnlyList<Combination> Best(int count)
     {
+        SlotSearch devices = new(context, configuration);
         List<List<SlotOption>> slots = [];
         foreach (RoleSlot slot in configuration.Slots)
         {
-            List<SlotOption> options = OptionsFor(slot);
+            List<SlotOption> options = devices.For(slot, FlowThrough(slot.Role, need.FlowLPerMin.Value));
+            slots.Add(options);
             if (options.Count == 0)
             {
                 EmptyReason = $"no device for {PlainWords.Role(slot.Role)} through {PlainWords.Route(slot.Route)} is narrow enough for the vessel and has the ports that the rules speak of";
                 return [];
             }
-
-            slots.Add(options);
         }
 
-        Dictionary<string, Combination> bestBySizes = new(StringComparer.Ordinal);
-        Walk(slots, 0, [], bestBySizes);
-        return [.. bestBySizes.Values
+        Dictionary<(double, double, double), Combination> bestBySizes = [];
+        Walk(slots, 0, new SlotOption[slots.Count], bestBySizes);
+        Combination[] best = [.. bestBySizes.Values
             .OrderBy(c => c.IsStopped ? 1 : 0)
             .ThenBy(c => c.Warnings)
             .ThenByDescending(c => c.Score)
             .ThenBy(c => c.Devices, StringComparer.Ordinal)
             .Take(count)];
+        foreach (SlotOption option in slots.SelectMany(options => options))
+        {
+            option.Windows?.Release();
+        }
+
+        return best;
     }
 
-    private void Walk(List<List<SlotOption>> slots, int index, List<SlotOption> chosen, Dictionary<string, Combination> best)
+    private void Walk(
+        List<List<SlotOption>> slots, int index, SlotOption[] chosen, Dictionary<(double, double, double), Combination> best)
     {
         if (index == slots.Count)
         {
-            Combination candidate = Evaluate([.. chosen]);
-            if (!best.TryGetValue(candidate.Sizes, out Combination? known) || Compare(candidate, known) < 0)
+            Candidate candidate = Evaluate(chosen);
+            ref Combination? known = ref CollectionsMarshal.GetValueRefOrAddDefault(best, SizesOf(chosen), out _);
+            if (known is null || IsBetter(candidate, chosen, known))
             {
-                best[candidate.Sizes] = candidate;
+                // Only here does a combination become an object: of some ten thousand compared a few hundred do.
+                known = new Combination(
+                    [.. chosen], candidate.Flow, candidate.Inlet, candidate.Return, candidate.FitCount, [.. values], candidate.Score, candidate.Misses);
             }
 
             return;
@@ -99,17 +113,32 @@ internal sealed class ConfigurationSearch
 
         foreach (SlotOption option in slots[index])
         {
-            if (IsPossible(option, chosen))
+            if (IsPossible(option, chosen.AsSpan(0, index)))
             {
-                chosen.Add(option);
+                chosen[index] = option;
                 Walk(slots, index + 1, chosen, best);
-                chosen.RemoveAt(chosen.Count - 1);
             }
         }
     }
 
+    /// <summary>The sizes without lengths and sides: combinations that agree in these are shown once, by their best member.</summary>
+    private static (double, double, double) SizesOf(ReadOnlySpan<SlotOption> options)
+    {
+        Span<double> sizes = stackalloc double[MostSizedSlots];
+        int next = 0;
+        foreach (SlotOption option in options)
+        {
+            if (option.Slot.Role != CannulaRole.DistalPerfusion)
+            {
+                sizes[next++] = option.Cannula.OuterDiameterFrench;
+            }
+        }
+
+        return (sizes[0], sizes[1], sizes[2]);
+    }
+
     /// <summary>Two cannulae do not share one vein; a distal perfusion cannula goes to the leg of the arterial one.</summary>
-    private static bool IsPossible(SlotOption option, List<SlotOption> chosen)
+    private static bool IsPossible(SlotOption option, ReadOnlySpan<SlotOption> chosen)
     {
         foreach (SlotOption other in chosen)
         {
@@ -126,122 +155,40 @@ internal sealed class ConfigurationSearch
         return true;
     }
 
-    private static int Compare(Combination a, Combination b)
+    private static bool IsBetter(in Candidate candidate, SlotOption[] options, Combination known)
     {
-        int stops = a.IsStopped.CompareTo(b.IsStopped);
-        int warnings = a.Warnings.CompareTo(b.Warnings);
-        int score = b.Score.CompareTo(a.Score);
-        return stops != 0 ? stops : warnings != 0 ? warnings : score != 0 ? score : string.CompareOrdinal(a.Devices, b.Devices);
+        int stops = candidate.IsStopped.CompareTo(known.IsStopped);
+        int warnings = candidate.Warnings.CompareTo(known.Warnings);
+        int score = known.Score.CompareTo(candidate.Score);
+        int order = stops != 0 ? stops : warnings != 0 ? warnings : score;
+        return order < 0 || (order == 0 && ComesFirst(options, known));
     }
 
-    private List<SlotOption> OptionsFor(RoleSlot slot)
+    private static bool ComesFirst(SlotOption[] options, Combination known)
     {
-        double flow = FlowThrough(slot.Role, need.FlowLPerMin.Value);
-        LumenPurpose purpose = Combination.PurposeOf(slot.Role);
-        List<ZoneRule> rules = [.. context.Rules.Zones.Where(
-            rule => rule.Role == slot.Role && rule.Configurations.Contains(configuration.Configuration))];
-        List<SlotOption> options = [];
-        foreach (Cannula cannula in context.Catalogue.Cannulae)
+        bool same = true;
+        for (int i = 0; i < options.Length; i++)
         {
-            if (!slot.Families.Contains(cannula.Family) || cannula.LumenFor(purpose) is null || !OnHand(cannula))
-            {
-                continue;
-            }
-
-            foreach (BodySide side in Enum.GetValues<BodySide>())
-            {
-                if (Option(slot, cannula, side, purpose, rules) is SlotOption option)
-                {
-                    options.Add(option);
-                }
-            }
+            same &= ReferenceEquals(options[i].Cannula, known.Options[i].Cannula);
         }
 
-        return VenousEntry.Reaches(slot.Route) || options.Count == 0 ? options : [.. BestOffAxis(options, flow)];
-    }
-
-    private SlotOption? Option(RoleSlot slot, Cannula cannula, BodySide side, LumenPurpose purpose, List<ZoneRule> rules)
-    {
-        double ratio = cannula.OuterDiameterMm / context.Vessels.DiameterMm(slot.Route, side).Value;
-        bool artery = slot.Route is AccessRoute.FemoralArtery or AccessRoute.AxillaryGraft or AccessRoute.SuperficialFemoralArtery;
-        double most = context.Rules[artery ? LimitName.CannulaToArteryStop : LimitName.CannulaToVeinStop];
-        if (ratio > most)
-        {
-            return null;
-        }
-
-        DepthWindows? windows = null;
-        if (VenousEntry.Reaches(slot.Route))
-        {
-            windows = DepthWindows.Of(
-                cannula, new VenousEntry(slot.Route, side), rules, context.Zones, context.Landmarks, context.LengthOutsideMm);
-            if (windows is null)
-            {
-                return null;
-            }
-        }
-
-        (int stops, int warnings) = VesselFindings(slot.Route, side);
-        return new SlotOption(
-            slot,
-            cannula,
-            side,
-            ratio,
-            context.Pressure(cannula, purpose),
-            slot.Role == CannulaRole.DualLumen ? context.Pressure(cannula, LumenPurpose.Return) : null,
-            windows,
-            stops,
-            warnings);
-    }
-
-    private bool OnHand(Cannula cannula) =>
-        context.Case.DevicesOnHand.Count == 0 || context.Case.DevicesOnHand.Contains(cannula.Id, StringComparer.Ordinal);
-
-    private (int Stops, int Warnings) VesselFindings(AccessRoute route, BodySide side)
-    {
-        int stops = 0;
-        int warnings = 0;
-        foreach (FindingRule rule in context.Rules.Findings)
-        {
-            bool applies = CaseFacts.IsOfOneVessel(rule.Fact)
-                && (rule.Routes.Count == 0 || rule.Routes.Contains(route))
-                && rule.State == FactState.Present
-                && context.Facts.Of(rule.Fact, route, side) == Finding.Present;
-            stops += applies && rule.Grade == FindingGrade.Stop ? 1 : 0;
-            warnings += applies && rule.Grade == FindingGrade.Warning ? 1 : 0;
-        }
-
-        return (stops, warnings);
-    }
-
-    private IEnumerable<SlotOption> BestOffAxis(List<SlotOption> options, double flow)
-    {
-        bool distal = options[0].Slot.Role == CannulaRole.DistalPerfusion;
-        double most = distal ? MostDistalDropMmHg : context.Rules[LimitName.ReturnPressureMmHg] / 2;
-        return options
-            .GroupBy(option => option.Side)
-            .SelectMany(side => side
-                .OrderBy(option => option.Drop.DropMmHg(flow) > most ? 1 : 0)
-                .ThenBy(option => option.Ratio)
-                .ThenBy(option => option.Cannula.Id, StringComparer.Ordinal)
-                .Take(distal ? 1 : KeptOffAxis));
+        return !same && string.CompareOrdinal(Combination.DevicesOf(options), known.Devices) < 0;
     }
 
     /// <summary>Flow through the cannula of a role at a pump flow, L/min.</summary>
     internal double FlowThrough(CannulaRole role, double flow)
     {
-        double venous = context.Rules[LimitName.VenousShareOfReturn];
         return (configuration.Kind, role) switch
         {
-            (SupportKind.VenoArterioVenous, CannulaRole.VenousReturn) => flow * venous,
-            (SupportKind.VenoArterioVenous, CannulaRole.ArterialReturn) => flow * (1 - venous),
+            (SupportKind.VenoArterioVenous, CannulaRole.VenousReturn) => flow * venousShare,
+            (SupportKind.VenoArterioVenous, CannulaRole.ArterialReturn) => flow * (1 - venousShare),
             (_, CannulaRole.DistalPerfusion) => CriteriaValues.DistalPerfusionFlowLPerMin * Math.Min(1, flow / 4),
             _ => flow,
         };
     }
 
     /// <summary>Inlet pressure and pressure after the lung at a pump flow, mmHg.</summary>
-    internal (double Inlet, double Return) Pressures(IReadOnlyList<SlotOption> options, double flow)
+    internal (double Inlet, double Return) Pressures(ReadOnlySpan<SlotOption> options, double flow)
     {
         double drainage = 0;
         double? arterial = null;
@@ -272,7 +219,8 @@ internal sealed class ConfigurationSearch
         return (circuit.InletMmHg(flow, drainage), circuit.ReturnMmHg(flow, arterial, venous));
     }
 
-    private Combination Evaluate(IReadOnlyList<SlotOption> options)
+    /// <summary>Compares one choice; the values of its criteria are left in <see cref="values"/>.</summary>
+    private Candidate Evaluate(ReadOnlySpan<SlotOption> options)
     {
         double flow = need.FlowLPerMin.Value;
         (double inlet, double ret) = Pressures(options, flow);
@@ -293,12 +241,20 @@ internal sealed class ConfigurationSearch
 
         int fit = FitTogether(options);
         double probability = (double)fit / context.Samples.Count;
-        double[] values = criteria.Of(options, flow, inlet, ret, probability);
-        bool misses = probability < context.Rules[LimitName.FitProbabilityStop] || flow < LeastShareOfNeed * need.FlowLPerMin.Value;
-        return new Combination(options, flow, inlet, ret, fit, values, scale.Score(values), misses);
+        criteria.Of(options, flow, inlet, ret, probability, values);
+        bool misses = probability < leastFit || flow < LeastShareOfNeed * need.FlowLPerMin.Value;
+        int stops = 0;
+        int warnings = 0;
+        foreach (SlotOption option in options)
+        {
+            stops += option.Stops;
+            warnings += option.Warnings;
+        }
+
+        return new Candidate(flow, inlet, ret, fit, scale.Score(values), misses, misses || stops > 0, warnings);
     }
 
-    private int FitTogether(IReadOnlyList<SlotOption> options)
+    private int FitTogether(ReadOnlySpan<SlotOption> options)
     {
         DepthWindows? first = null;
         DepthWindows? second = null;
@@ -317,7 +273,7 @@ internal sealed class ConfigurationSearch
         (DepthWindows, DepthWindows?) key = (first!, second);
         if (!joint.TryGetValue(key, out int count))
         {
-            count = JointFit.Mark(first!, second, context.Landmarks, context.Rules[LimitName.PortSeparationMm] * SeparationScale, marks);
+            count = JointFit.Mark(first!, second, context.Landmarks, separationMm, marks);
             joint.Add(key, count);
         }
 
@@ -326,4 +282,7 @@ internal sealed class ConfigurationSearch
 
     /// <summary>In a small body ports cannot be as far apart; the distance shrinks with height as the zones do.</summary>
     internal double SeparationScale => Math.Min(1, context.Case.Patient.HeightCm / 170);
+
+    private readonly record struct Candidate(
+        double Flow, double Inlet, double Return, int FitCount, double Score, bool Misses, bool IsStopped, int Warnings);
 }

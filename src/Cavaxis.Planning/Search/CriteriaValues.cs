@@ -16,21 +16,21 @@ internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable
     /// <param name="inletMmHg">Inlet pressure.</param>
     /// <param name="returnMmHg">Pressure after the lung.</param>
     /// <param name="fit">Probability that all ports can be brought into their zones.</param>
-    /// <returns>One value for each criterion.</returns>
-    public double[] Of(IReadOnlyList<SlotOption> options, double flowLPerMin, double inletMmHg, double returnMmHg, double fit)
+    /// <param name="values">One value for each criterion; overwritten, so that a search can use one buffer for all combinations.</param>
+    public void Of(
+        ReadOnlySpan<SlotOption> options, double flowLPerMin, double inletMmHg, double returnMmHg, double fit, Span<double> values)
     {
         double target = context.Flows.SystemicTargetLPerMin;
         (double saturation, double delivery) = context.Gas.Middle(configuration.Kind, flowLPerMin, target);
         double arterial = ArterialFlow(flowLPerMin);
         IReadOnlyList<CriterionRule> rules = context.Rules.Criteria;
-        double[] values = new double[rules.Count];
         for (int i = 0; i < values.Length; i++)
         {
             values[i] = rules[i].Name switch
             {
                 CriterionName.Fit => fit,
                 CriterionName.FlowReached => Math.Min(1, flowLPerMin / neededLPerMin),
-                CriterionName.VesselRatio => options.Where(option => option.Slot.Route != AccessRoute.AxillaryGraft).Max(option => option.Ratio),
+                CriterionName.VesselRatio => LargestRatio(options),
                 CriterionName.InletMargin => inletMmHg - context.Rules[LimitName.InletPressureMmHg],
                 CriterionName.ReturnMargin => context.Rules[LimitName.ReturnPressureMmHg] - returnMmHg,
                 CriterionName.OxygenDelivery => delivery,
@@ -39,14 +39,24 @@ internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable
                 CriterionName.CirculatorySupport => Math.Min(1, arterial / target),
                 CriterionName.LeftVentricularLoad => Math.Min(1, arterial / target),
                 CriterionName.LimbThreat => LimbThreat(options),
-                CriterionName.Punctures => options.Count,
+                CriterionName.Punctures => options.Length,
                 CriterionName.GroinsUsed => GroinsUsed(options),
                 CriterionName.SurgicalAccess => configuration.NeedsSurgery ? 1 : 0,
                 _ => throw new InvalidOperationException($"No value for criterion {rules[i].Name}."),
             };
         }
+    }
 
-        return values;
+    /// <summary>A cannula in a graft says nothing about the artery that the graft is sewn to.</summary>
+    private static double LargestRatio(ReadOnlySpan<SlotOption> options)
+    {
+        double largest = 0;
+        foreach (SlotOption option in options)
+        {
+            largest = option.Slot.Route == AccessRoute.AxillaryGraft ? largest : Math.Max(largest, option.Ratio);
+        }
+
+        return largest;
     }
 
     private double RecirculationBound(double flow) => configuration.Kind switch
@@ -64,9 +74,16 @@ internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable
     };
 
     /// <summary>An ordinal scale, not a probability: 0 no arterial cannula in a leg; half and more without distal perfusion; a quarter of that with it.</summary>
-    private static double LimbThreat(IReadOnlyList<SlotOption> options)
+    private static double LimbThreat(ReadOnlySpan<SlotOption> options)
     {
-        SlotOption? artery = options.FirstOrDefault(option => option.Slot.Route == AccessRoute.FemoralArtery);
+        SlotOption? artery = null;
+        bool perfused = false;
+        foreach (SlotOption option in options)
+        {
+            artery ??= option.Slot.Route == AccessRoute.FemoralArtery ? option : null;
+            perfused |= option.Slot.Role == CannulaRole.DistalPerfusion;
+        }
+
         if (artery is null)
         {
             return 0;
@@ -74,10 +91,10 @@ internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable
 
         double narrow = Math.Clamp((artery.Ratio - 0.4) / 0.5, 0, 1);
         double bare = 0.5 + (0.5 * narrow);
-        return options.Any(option => option.Slot.Role == CannulaRole.DistalPerfusion) ? bare / 4 : bare;
+        return perfused ? bare / 4 : bare;
     }
 
-    private static double GroinsUsed(IReadOnlyList<SlotOption> options)
+    private static double GroinsUsed(ReadOnlySpan<SlotOption> options)
     {
         bool right = false;
         bool left = false;

@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Population;
 using Cavaxis.Devices.Catalogue;
@@ -40,22 +41,9 @@ public static class Planner
         CheckDevices(caseFile, catalogue);
         CriteriaScale scale = new(rules.Criteria, caseFile.Support.Goal, options.Weights);
         PlanningContext context = new(caseFile, catalogue, rules, options);
-        List<Found> found = [];
-        List<NotPlanned> notPlanned = [];
-        foreach (ConfigurationTable configuration in ConfigurationTable.All)
-        {
-            ConfigurationSearch search = new(context, configuration, scale);
-            IReadOnlyList<Combination> best = search.Best(options.PlansPerConfiguration);
-            if (best.Count == 0)
-            {
-                notPlanned.Add(new NotPlanned(configuration.Configuration, search.EmptyReason));
-            }
-
-            PlanWriter writer = new(context, configuration, search, scale);
-            found.AddRange(best.Select(combination => new Found(writer.Write(combination), combination, search)));
-        }
-
-        Found[] ranked = [.. found
+        Searched[] searched = SearchAll(context, scale);
+        NotPlanned[] notPlanned = [.. searched.Select(s => s.NotPlanned).OfType<NotPlanned>()];
+        Found[] ranked = [.. searched.SelectMany(s => s.Found)
             .OrderBy(f => f.Plan.HasStop ? 1 : 0)
             .ThenByDescending(f => f.Plan.Score)
             .ThenBy(f => f.Plan.Configuration)
@@ -96,6 +84,44 @@ public static class Planner
         "The hole map of the device in hand, unless it was entered from its label.",
     ];
 
+    /// <summary>Each search holds some hundred rows of numbers: no more searches at once than can run.</summary>
+    private static readonly ParallelOptions OnePerCore = new() { MaxDegreeOfParallelism = Environment.ProcessorCount };
+
+    /// <summary>
+    /// Searches the configurations on all cores. They share nothing that changes but caches of pure functions, and each
+    /// result goes to its own place: the same bytes come out on one core as on many.
+    /// </summary>
+    private static Searched[] SearchAll(PlanningContext context, CriteriaScale scale)
+    {
+        Searched[] searched = new Searched[ConfigurationTable.All.Count];
+        try
+        {
+            Parallel.For(0, searched.Length, OnePerCore, i => searched[i] = Search(context, ConfigurationTable.All[i], scale));
+        }
+        catch (AggregateException failures) when (failures.InnerExceptions[0] is InputFaultException fault)
+        {
+            ExceptionDispatchInfo.Throw(fault);
+        }
+
+        return searched;
+    }
+
+    private static Searched Search(PlanningContext context, ConfigurationTable configuration, CriteriaScale scale)
+    {
+        ConfigurationSearch search = new(context, configuration, scale);
+        IReadOnlyList<Combination> best = search.Best(context.Options.PlansPerConfiguration);
+        PlanWriter writer = new(context, configuration, search, scale);
+        Found[] found = [.. best.Select(combination => new Found(writer.Write(combination), combination, search))];
+        foreach (SlotOption option in best.SelectMany(combination => combination.Options))
+        {
+            option.Windows?.Release();
+        }
+
+        return new Searched(
+            found,
+            best.Count == 0 ? new NotPlanned(configuration.Configuration, search.EmptyReason) : null);
+    }
+
     private static IReadOnlyList<MeasurementValue> Next(PlanningContext context, Found best) =>
         new NextMeasurements(context).Of(
             best.Combination, context.Rules[LimitName.PortSeparationMm] * best.Search.SeparationScale);
@@ -122,6 +148,8 @@ public static class Planner
             throw new InputFaultException(faults);
         }
     }
+
+    private sealed record Searched(Found[] Found, NotPlanned? NotPlanned);
 
     private sealed record Found(CannulationPlan Plan, Combination Combination, ConfigurationSearch Search);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Cavaxis.Anatomy.Conditioning;
 using Cavaxis.Anatomy.Sampling;
 using Cavaxis.Devices.Cannulae;
@@ -14,7 +15,7 @@ namespace Cavaxis.Planning.Search;
 /// <summary>Everything that does not depend on a configuration, computed once for a case.</summary>
 internal sealed class PlanningContext
 {
-    private readonly Dictionary<(string, LumenPurpose), PressureTable> tables = [];
+    private readonly ConcurrentDictionary<(string, LumenPurpose), PressureTable> tables = [];
 
     /// <summary>Prepares a case.</summary>
     /// <param name="caseFile">The case.</param>
@@ -29,6 +30,7 @@ internal sealed class PlanningContext
         Axis = AxisFromCase.Distribution(caseFile, Reading.Habitus);
         Samples = AxisSampler.Draw(Axis, options.Anatomies, options.Seed);
         Landmarks = new AxisLandmarks(Samples);
+        Rows = new AnatomyRows(Samples.Count);
         Zones = new ZoneBounds(rules.Zones, Landmarks, caseFile.Patient.HeightCm);
         Vessels = new AccessVessels(Samples, caseFile.Vessels);
         Facts = new CaseFacts(caseFile);
@@ -64,6 +66,9 @@ internal sealed class PlanningContext
     /// <summary>Their landmarks.</summary>
     public AxisLandmarks Landmarks { get; }
 
+    /// <summary>Rows for depth windows, used again by each configuration.</summary>
+    public AnatomyRows Rows { get; }
+
     /// <summary>Zones of the ports.</summary>
     public ZoneBounds Zones { get; }
 
@@ -86,14 +91,6 @@ internal sealed class PlanningContext
     /// <param name="cannula">The cannula.</param>
     /// <param name="purpose">Drainage or return.</param>
     /// <returns>The table.</returns>
-    public PressureTable Pressure(Cannula cannula, LumenPurpose purpose)
-    {
-        if (!tables.TryGetValue((cannula.Id, purpose), out PressureTable? table))
-        {
-            table = new PressureTable(cannula, purpose, Blood);
-            tables.Add((cannula.Id, purpose), table);
-        }
-
-        return table;
-    }
+    public PressureTable Pressure(Cannula cannula, LumenPurpose purpose) =>
+        tables.GetOrAdd((cannula.Id, purpose), _ => new PressureTable(cannula, purpose, Blood));
 }
