@@ -48,9 +48,29 @@ public sealed class CommandOutput
     /// <param name="text">The text.</param>
     public void Text(string text) => results.Write(text);
 
+    /// <summary>Writes a paragraph, broken at spaces so that no line is wider than a table.</summary>
+    /// <param name="text">The text.</param>
+    public void Paragraph(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        string line = string.Empty;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (line.Length > 0 && line.Length + word.Length + 1 > Width)
+            {
+                results.WriteLine(line);
+                line = string.Empty;
+            }
+
+            line += line.Length == 0 ? word : $" {word}";
+        }
+
+        results.WriteLine(line);
+    }
+
     /// <summary>Writes a line about progress.</summary>
     /// <param name="line">The line.</param>
-    public void Progress(string line) => faults.WriteLine(line);
+    public void Progress(string line) => Told(faults, line);
 
     /// <summary>Writes every fault of an input.</summary>
     /// <param name="list">The faults.</param>
@@ -59,19 +79,35 @@ public sealed class CommandOutput
     {
         if (json)
         {
-            results.WriteLine(JsonSerializer.Serialize(new FaultList(list), CavaxisJson.Options));
+            Told(results, JsonSerializer.Serialize(new FaultList(list), CavaxisJson.Options));
             return;
         }
 
-        faults.WriteLine(list.Count == 1 ? "The input cannot be used:" : $"The input cannot be used, for {list.Count} reasons:");
+        Told(faults, list.Count == 1 ? "The input cannot be used:" : $"The input cannot be used, for {list.Count} reasons:");
         foreach (InputFault fault in list)
         {
-            faults.WriteLine($"  {fault}");
+            Told(faults, $"  {fault}");
         }
     }
 
     /// <summary>Says that the program itself failed, without a stack trace.</summary>
     /// <param name="failure">What happened.</param>
-    public void Failure(Exception failure) => faults.WriteLine(
-        $"The program failed ({failure.GetType().Name}: {InputFault.Shown(failure.Message)}). Nothing was written. Please report it with the command you gave.");
+    public void Failure(Exception failure)
+    {
+        ArgumentNullException.ThrowIfNull(failure);
+        Told(faults, $"The program failed ({failure.GetType().Name}: {InputFault.Shown(failure.Message)}). What was printed may be incomplete. Please report it with the command you gave.");
+    }
+
+    /// <summary>Says something that must not itself end the program: with nobody left to tell, the exit code still speaks.</summary>
+    private static void Told(TextWriter writer, string line)
+    {
+        try
+        {
+            writer.WriteLine(line);
+        }
+        catch (Exception e) when (e is IOException or ObjectDisposedException)
+        {
+            // The stream is full or closed; a progress line from a timer or the words of a fault are not worth a crash.
+        }
+    }
 }
