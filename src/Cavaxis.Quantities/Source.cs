@@ -6,7 +6,7 @@ namespace Cavaxis.Quantities;
 public sealed record Source(string Citation, Certainty Certainty)
 {
     /// <summary>The citation followed by its certainty in plain words, as reports print it.</summary>
-    public override string ToString() => $"{Citation} ({InWords(Certainty)})";
+    public override string ToString() => Citation == InWords(Certainty) ? Citation : $"{Citation} ({InWords(Certainty)})";
 
     /// <summary>The certainty in plain words.</summary>
     /// <param name="certainty">The certainty to name.</param>

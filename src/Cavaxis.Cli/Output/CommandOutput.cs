@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Cavaxis.Planning.Json;
 using Cavaxis.Quantities.Faults;
@@ -48,26 +49,6 @@ public sealed class CommandOutput
     /// <param name="text">The text.</param>
     public void Text(string text) => results.Write(text);
 
-    /// <summary>Writes a paragraph, broken at spaces so that no line is wider than a table.</summary>
-    /// <param name="text">The text.</param>
-    public void Paragraph(string text)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        string line = string.Empty;
-        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (line.Length > 0 && line.Length + word.Length + 1 > Width)
-            {
-                results.WriteLine(line);
-                line = string.Empty;
-            }
-
-            line += line.Length == 0 ? word : $" {word}";
-        }
-
-        results.WriteLine(line);
-    }
-
     /// <summary>Writes a line about progress.</summary>
     /// <param name="line">The line.</param>
     public void Progress(string line) => Told(faults, line);
@@ -97,6 +78,39 @@ public sealed class CommandOutput
         ArgumentNullException.ThrowIfNull(failure);
         Told(faults, $"The program failed ({failure.GetType().Name}: {InputFault.Shown(failure.Message)}). What was printed may be incomplete. Please report it with the command you gave.");
     }
+
+    /// <summary>Breaks a text at spaces so that no line is wider than a table; further lines are set in.</summary>
+    /// <param name="lead">What the first line begins with.</param>
+    /// <param name="text">The text.</param>
+    public void Wrapped(string lead, string text)
+    {
+        string line = lead;
+        string indent = new(' ', Math.Min(lead.Length, 5));
+        bool empty = true;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!empty && line.Length + word.Length + 1 > Width)
+            {
+                Line(line);
+                line = indent;
+                empty = true;
+            }
+
+            line += empty ? word : $" {word}";
+            empty = false;
+        }
+
+        Line(line);
+    }
+
+    /// <summary>A table with a title, in the one style of the program.</summary>
+    internal static Table Titled(string title, params string[] columns) => new Table()
+        .Border(TableBorder.Simple)
+        .Title(Markup.Escape(title))
+        .AddColumns(columns);
+
+    /// <summary>A probability in whole percent.</summary>
+    internal static string Percent(double probability) => string.Create(CultureInfo.InvariantCulture, $"{probability * 100:F0} %");
 
     /// <summary>Says something that must not itself end the program: with nobody left to tell, the exit code still speaks.</summary>
     private static void Told(TextWriter writer, string line)

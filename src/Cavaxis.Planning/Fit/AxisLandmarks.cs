@@ -19,7 +19,8 @@ internal sealed class AxisLandmarks
 
     /// <summary>Lays out the landmarks of all samples.</summary>
     /// <param name="samples">The sampled anatomies.</param>
-    public AxisLandmarks(AxisSamples samples)
+    /// <param name="shift">A change laid on all of them; none for this patient as he is.</param>
+    public AxisLandmarks(AxisSamples samples, AnatomyShift shift = default)
     {
         Count = samples.Count;
         landmarks = new double[Enum.GetValues<Landmark>().Length][];
@@ -37,7 +38,7 @@ internal sealed class AxisLandmarks
             skin[new VenousEntry(AccessRoute.FemoralVein, side)] = new double[Count];
         }
 
-        Fill(samples);
+        Fill(samples, shift);
     }
 
     /// <summary>Number of sampled anatomies.</summary>
@@ -58,7 +59,7 @@ internal sealed class AxisLandmarks
     /// <summary>Lowest port position from which half of the jet enters the annulus.</summary>
     public ReadOnlySpan<double> JetTo => jetTo;
 
-    private void Fill(AxisSamples samples)
+    private void Fill(AxisSamples samples, AnatomyShift shift)
     {
         ReadOnlySpan<double> span = samples[AxisDimension.AtrialSpan];
         ReadOnlySpan<double> frontal = samples[AxisDimension.CavalBendFrontal];
@@ -81,18 +82,19 @@ internal sealed class AxisLandmarks
         double[] leftGroin = skin[new VenousEntry(AccessRoute.FemoralVein, BodySide.Left)];
         for (int i = 0; i < Count; i++)
         {
-            double length = AtrialPath.LengthMm(span[i], frontal[i], sagittal[i], offset[i]);
+            double chord = shift.SpanMm(span[i], offset[i]);
+            double length = AtrialPath.LengthMm(chord, frontal[i], sagittal[i], offset[i]);
             landmarks[(int)Landmark.BrachiocephalicConfluence][i] = -svc[i];
             landmarks[(int)Landmark.TricuspidCentre][i] = fraction[i] * length;
             landmarks[(int)Landmark.Icaj][i] = length;
             landmarks[(int)Landmark.HepaticVein][i] = length + hepatic[i];
             landmarks[(int)Landmark.RenalVein][i] = length + renal[i];
             landmarks[(int)Landmark.IliacConfluence][i] = length + renal[i] + iliac[i];
-            rightNeck[i] = -neck[i];
-            leftNeck[i] = -neck[i] - neckExtra[i];
+            rightNeck[i] = -neck[i] - shift.NeckSkinToScajMm;
+            leftNeck[i] = rightNeck[i] - neckExtra[i];
             rightGroin[i] = length + groin[i];
             leftGroin[i] = length + groin[i] + groinExtra[i];
-            JetGeometry jet = new(length, span[i], frontal[i], sagittal[i], offset[i], fraction[i], distance[i], annulus[i] / 2);
+            JetGeometry jet = new(length, chord, frontal[i], sagittal[i], offset[i], fraction[i], distance[i], annulus[i] / 2);
             (jetFrom[i], jetTo[i]) = jet.PortWindow();
             RotationWindowDeg[i] = jet.RotationWindowDeg();
         }

@@ -11,6 +11,9 @@ internal static class FitSummary
     /// <summary>Quantiles for display are taken from every fifth anatomy; probabilities always from all.</summary>
     private const int Stride = 5;
 
+    /// <summary>Share of anatomies below which a reason would mislead more than it tells.</summary>
+    private const double WorthTelling = 0.01;
+
     /// <summary>Summarises one cannula.</summary>
     /// <param name="windows">Its depth windows.</param>
     /// <param name="choice">Its planned depth.</param>
@@ -108,9 +111,11 @@ internal static class FitSummary
     private static (string? Rule, string Reason) Limiting(DepthWindows windows, ZoneBounds zones, AxisLandmarks landmarks)
     {
         int failures = landmarks.Count - windows.SuitableCount;
-        if (failures == 0)
+        if (failures < WorthTelling * landmarks.Count)
         {
-            return (null, "No sampled anatomy rules this cannula out.");
+            return (null, failures == 0
+                ? "No sampled anatomy rules this cannula out."
+                : "Fewer than one in a hundred of the sampled anatomies rule this cannula out.");
         }
 
         int rules = windows.Rules.Count;
@@ -152,10 +157,12 @@ internal static class FitSummary
         Array.Sort(missing);
         double share = 100.0 * clashes[worst.a, worst.b] / landmarks.Count;
         double median = Estimate.Quantile(missing, 0.5);
-        string asking = worst.a == reach ? "the skin" : windows.Rules[worst.a].Id;
+        string asking = worst.a == reach ? "the skin" : Zone(windows.Rules[worst.a]);
         string text = worst.b == reach
-            ? string.Create(CultureInfo.InvariantCulture, $"Cannot reach: in {share:F0} % of anatomies {asking} asks for more than the {windows.DeepestMm / 10:F1} cm that can be inserted, by {median:F0} mm (median).")
-            : string.Create(CultureInfo.InvariantCulture, $"In {share:F0} % of anatomies {asking} and {windows.Rules[worst.b].Id} cannot both be met; they miss each other by {median:F0} mm (median).");
+            ? string.Create(CultureInfo.InvariantCulture, $"Cannot reach: in {share:F0} % of anatomies {asking} needs more than the {windows.DeepestMm / 10:F1} cm that can be inserted, by {median:F0} mm (median).")
+            : string.Create(CultureInfo.InvariantCulture, $"In {share:F0} % of anatomies {asking} and {Zone(windows.Rules[worst.b])} cannot both be met; they miss each other by {median:F0} mm (median).");
         return (worst.a == reach ? windows.Rules[Math.Min(worst.b, rules - 1)].Id : windows.Rules[worst.a].Id, text);
     }
+
+    private static string Zone(ZoneRule rule) => $"the zone of the {rule.Port ?? "tip"} ({rule.Id})";
 }

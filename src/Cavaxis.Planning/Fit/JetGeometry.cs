@@ -39,9 +39,15 @@ internal readonly struct JetGeometry(
     public (double FromMm, double ToMm) PortWindow()
     {
         double centre = tricuspidFraction * lengthMm;
-        double from = PositionAimingAt(centre - annulusRadiusMm);
-        double to = PositionAimingAt(centre + annulusRadiusMm);
-        return (from, to);
+        double upperEdge = centre - annulusRadiusMm;
+        double lowerEdge = centre + annulusRadiusMm;
+        if (AimMm(0) > lowerEdge || AimMm(lengthMm) < upperEdge)
+        {
+            // No port inside the atrium aims at the annulus; both ends would fall on one end of the atrium and pass for a place.
+            return (lengthMm, 0);
+        }
+
+        return (PositionAimingAt(upperEdge), PositionAimingAt(lowerEdge));
     }
 
     /// <summary>Half width of the rotation about the cannula within which the middle of a jet at the best height still meets the annulus.</summary>

@@ -1,3 +1,4 @@
+using Cavaxis.Anatomy.Axis;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Needs;
@@ -10,6 +11,7 @@ namespace Cavaxis.Planning.Plans;
 /// <summary>Writes the findings of one plan: what the rule book says of the case, and what the numbers say against the limits.</summary>
 internal sealed class FindingWriter(PlanningContext context)
 {
+    private const double NarrowAxillaryArteryMm = 5.5;
     private static readonly Source Computed = new("computed by this plan", Certainty.Derived);
 
     /// <summary>All findings, gravest first.</summary>
@@ -115,6 +117,12 @@ internal sealed class FindingWriter(PlanningContext context)
     {
         foreach (SlotOption option in combination.Options)
         {
+            if (option.Slot.Route == AccessRoute.AxillaryGraft)
+            {
+                FromAxillaryArtery(option, findings);
+                continue;
+            }
+
             bool vein = option.Slot.Route is AccessRoute.Jugular or AccessRoute.FemoralVein;
             double caution = context.Rules[vein ? LimitName.CannulaToVeinCaution : LimitName.CannulaToArteryCaution];
             if (option.Ratio <= caution)
@@ -129,6 +137,22 @@ internal sealed class FindingWriter(PlanningContext context)
                 FormattableString.Invariant($"{option.Cannula.OuterDiameterFrench:F0} Fr takes {option.Ratio * 100:F0} % of the {PlainWords.Vessel(option.Slot.Route, option.Side)} ({(measured ? "measured" : "estimated for this body size")}); the limit for caution is {caution * 100:F0} %."),
                 measured ? "Use a smaller cannula, another vessel, or accept with close watch of flow round the cannula." : "Measure the vessel with ultrasound.",
                 Computed));
+        }
+    }
+
+    /// <summary>The cannula lies in the graft, so its ratio to the artery says nothing; the artery itself must take the flow.</summary>
+    private void FromAxillaryArtery(SlotOption option, List<PlanFinding> findings)
+    {
+        AxisDimension dimension = AccessVessels.DimensionOf(VesselName.AxillaryArtery, option.Side)!.Value;
+        Estimate artery = context.Axis.Interval(dimension);
+        if (artery.Value < NarrowAxillaryArteryMm)
+        {
+            findings.Add(new PlanFinding(
+                "axillary-narrow",
+                artery.Origin == Origin.Measured ? FindingGrade.Warning : FindingGrade.Caution,
+                FormattableString.Invariant($"The {PlainWords.Side(option.Side)} axillary artery is {artery.Value:F1} mm wide ({artery.Low:F1} to {artery.High:F1}, {(artery.Origin == Origin.Measured ? "measured" : "estimated for this body size")})."),
+                "Measure it; a narrow artery limits the flow through a graft and can overperfuse the arm.",
+                new Source("common practice, no source", Certainty.CommonPractice)));
         }
     }
 

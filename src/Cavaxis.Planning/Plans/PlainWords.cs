@@ -21,7 +21,12 @@ public static class PlainWords
     /// <param name="route">Route.</param>
     /// <param name="side">Side.</param>
     /// <returns>Such as "right internal jugular vein".</returns>
-    public static string Vessel(AccessRoute route, BodySide side) => $"{Side(side)} {route switch
+    public static string Vessel(AccessRoute route, BodySide side) => $"{Side(side)} {Route(route)}";
+
+    /// <summary>A route without its side.</summary>
+    /// <param name="route">Route.</param>
+    /// <returns>Such as "common femoral vein".</returns>
+    public static string Route(AccessRoute route) => route switch
     {
         AccessRoute.Jugular => "internal jugular vein",
         AccessRoute.FemoralVein => "common femoral vein",
@@ -29,7 +34,7 @@ public static class PlainWords
         AccessRoute.AxillaryGraft => "axillary artery (8 mm graft)",
         AccessRoute.SuperficialFemoralArtery => "superficial femoral artery",
         _ => throw new ArgumentOutOfRangeException(nameof(route), route, "Not a route."),
-    }}";
+    };
 
     /// <summary>A side.</summary>
     /// <param name="side">Side.</param>

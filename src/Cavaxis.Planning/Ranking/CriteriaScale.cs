@@ -43,7 +43,9 @@ public sealed class CriteriaScale
     public double Points(int index, double value)
     {
         CriterionRule rule = rules[index];
-        return Math.Clamp((value - rule.Worst) / (rule.Best - rule.Worst), 0, 1);
+
+        // Adding zero turns a negative zero into a plain one, which would otherwise be printed.
+        return Math.Clamp((value - rule.Worst) / (rule.Best - rule.Worst), 0, 1) + 0.0;
     }
 
     /// <summary>Weighted mean of the points.</summary>

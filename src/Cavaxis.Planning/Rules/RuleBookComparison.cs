@@ -52,15 +52,33 @@ public static class RuleBookComparison
             {
                 sentences.Add($"finding {finding.Id} is {(used is null ? "missing" : $"only a {JsonName.Of(used.Grade.ToString())}")}{who}");
             }
+            else if (SpeaksLessOften(used, finding))
+            {
+                sentences.Add($"finding {finding.Id} asks for another fact or speaks of fewer routes or configurations{who}");
+            }
         }
 
         return sentences;
     }
 
     private static bool IsWider(ZoneRule used, ZoneRule own) =>
-        used.FromLandmark != own.FromLandmark
+        used.Role != own.Role
+        || used.Part != own.Part
+        || !string.Equals(used.Port, own.Port, StringComparison.Ordinal)
+        || (own.ScalesWithHeight && !used.ScalesWithHeight)
+        || used.FromLandmark != own.FromLandmark
         || used.ToLandmark != own.ToLandmark
         || used.FromOffsetMm < own.FromOffsetMm
         || used.ToOffsetMm > own.ToOffsetMm
         || own.Configurations.Except(used.Configurations).Any();
+
+    private static bool SpeaksLessOften(FindingRule used, FindingRule own) =>
+        used.Fact != own.Fact
+        || used.State != own.State
+        || LeavesOut(used.Routes, own.Routes)
+        || LeavesOut(used.Configurations, own.Configurations);
+
+    /// <summary>True when a list names fewer than another; an empty list means all.</summary>
+    private static bool LeavesOut<T>(IReadOnlyList<T> used, IReadOnlyList<T> own) =>
+        used.Count > 0 && (own.Count == 0 || own.Except(used).Any());
 }

@@ -71,6 +71,17 @@ public static class RuleBookReader
                 FaultCode.DuplicateField, "zones, findings", InputFault.Shown(group.Key), "every id once", "Give each rule its own id.", ledger.PlaceOf("zones"));
         }
 
+        for (int i = 0; i < book.Zones.Count; i++)
+        {
+            ZoneRule zone = book.Zones[i];
+            if (zone.Part != PortPart.Tip && zone.Port is null)
+            {
+                ledger.Add(
+                    FaultCode.MissingField, $"zones[{i}].port", "(nothing)", "the name of a hole group, unless the part is the tip",
+                    "Name the port; without one no device could ever meet the rule.", ledger.PlaceOf($"zones[{i}]"));
+            }
+        }
+
         for (int i = 0; i < book.Criteria.Count; i++)
         {
             CriterionRule criterion = book.Criteria[i];

@@ -5,6 +5,7 @@ using Cavaxis.Planning.Circuit;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Fit;
 using Cavaxis.Planning.Needs;
+using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Ranking;
 using Cavaxis.Planning.Rules;
 
@@ -66,7 +67,7 @@ internal sealed class ConfigurationSearch
             List<SlotOption> options = OptionsFor(slot);
             if (options.Count == 0)
             {
-                EmptyReason = $"no device for {slot.Role} through {slot.Route} is narrow enough for the vessel and fits the rules";
+                EmptyReason = $"no device for {PlainWords.Role(slot.Role)} through {PlainWords.Route(slot.Route)} is narrow enough for the vessel and has the ports that the rules speak of";
                 return [];
             }
 

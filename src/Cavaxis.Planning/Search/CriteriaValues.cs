@@ -30,7 +30,7 @@ internal sealed class CriteriaValues(PlanningContext context, ConfigurationTable
             {
                 CriterionName.Fit => fit,
                 CriterionName.FlowReached => Math.Min(1, flowLPerMin / neededLPerMin),
-                CriterionName.VesselRatio => options.Max(option => option.Ratio),
+                CriterionName.VesselRatio => options.Where(option => option.Slot.Route != AccessRoute.AxillaryGraft).Max(option => option.Ratio),
                 CriterionName.InletMargin => inletMmHg - context.Rules[LimitName.InletPressureMmHg],
                 CriterionName.ReturnMargin => context.Rules[LimitName.ReturnPressureMmHg] - returnMmHg,
                 CriterionName.OxygenDelivery => delivery,

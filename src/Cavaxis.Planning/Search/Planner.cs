@@ -35,6 +35,8 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(options);
         Require.InRange(
             options.Anatomies, PlanningOptions.FewestAnatomies, PlanningOptions.MostAnatomies, "anatomies", "Ask for a number of anatomies in this range.");
+        Require.InRange(
+            options.PlansPerConfiguration, 1, PlanningOptions.MostPlansPerConfiguration, "plansPerConfiguration", "Ask for at least one plan of each configuration.");
         CheckDevices(caseFile, catalogue);
         CriteriaScale scale = new(rules.Criteria, caseFile.Support.Goal, options.Weights);
         PlanningContext context = new(caseFile, catalogue, rules, options);

@@ -11,6 +11,9 @@ public sealed record PlanningOptions
     /// <summary>Most anatomies that can be asked for.</summary>
     public const int MostAnatomies = 200_000;
 
+    /// <summary>Most plans of one configuration that can be asked for.</summary>
+    public const int MostPlansPerConfiguration = 100;
+
     /// <summary>Number of sampled anatomies.</summary>
     public int Anatomies { get; init; } = 10_000;
 

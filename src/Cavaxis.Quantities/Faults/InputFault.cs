@@ -16,7 +16,10 @@ public sealed record InputFault(
     /// <summary>Longest part of a found value that is repeated to the person.</summary>
     public const int LongestShownValue = 60;
 
-    /// <summary>A found value, shortened and without control characters, so that it cannot disturb a terminal.</summary>
+    /// <summary>
+    /// A found value, shortened and without control or format characters, so that it can neither disturb a terminal nor turn the
+    /// order of the line round (right-to-left overrides, zero-width characters, line separators).
+    /// </summary>
     /// <param name="value">The text found.</param>
     /// <returns>Printable text of at most <see cref="LongestShownValue"/> characters and an ellipsis.</returns>
     public static string Shown(string value)
@@ -27,10 +30,16 @@ public sealed record InputFault(
         {
             for (int i = 0; i < text.Length; i++)
             {
-                target[i] = char.IsControl(text[i]) || char.IsSurrogate(text[i]) ? '?' : text[i];
+                target[i] = IsPrintable(text[i]) ? text[i] : '?';
             }
         });
     }
+
+    private static bool IsPrintable(char letter) => char.GetUnicodeCategory(letter) is not (UnicodeCategory.Control
+        or UnicodeCategory.Format
+        or UnicodeCategory.LineSeparator
+        or UnicodeCategory.ParagraphSeparator
+        or UnicodeCategory.Surrogate);
 
     /// <summary>One line: place, field, value, range and remedy.</summary>
     public override string ToString()

@@ -26,11 +26,16 @@ internal static class AxisMargins
         {
             SceneCannula cannula = scene.Cannulae[i];
             entries.Add(new MarginEntry(
-                [$"{cannula.Name}: tip", AxisWords.Position(cannula.TipMm, scene.ZeroName)],
+                [
+                    $"{cannula.Name}: tip",
+                    AxisWords.Position(cannula.TipMm, scene.ZeroName),
+                    .. cannula.TipZone is PortZone tipZone ? new[] { AxisWords.Verdict(tipZone) } : [],
+                ],
                 cannula.TipMm,
                 painter.At(i, cannula.TipMm.Median),
                 Colour.Ink,
-                Hatch.Crossed));
+                Hatch.Crossed,
+                Zone: cannula.TipZone));
             foreach (ScenePort port in cannula.Ports)
             {
                 bool drains = port.Purpose == LumenPurpose.Drainage;

@@ -34,6 +34,11 @@ internal static class AxisSceneCheck
         {
             CheckSpread(cannula.TipMm, cannula.Name);
             CheckNumber(cannula.OuterDiameterMm, double.Epsilon, cannula.Name);
+            if (cannula.TipZone is PortZone tipZone)
+            {
+                CheckSpread(new Spread((tipZone.LowMm + tipZone.HighMm) / 2, tipZone.LowMm, tipZone.HighMm), cannula.Name);
+            }
+
             foreach (ScenePort port in cannula.Ports)
             {
                 CheckSpread(port.PositionMm, port.Name);

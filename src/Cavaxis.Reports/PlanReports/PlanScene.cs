@@ -136,7 +136,8 @@ public sealed class PlanScene
             Site(placed),
             cannula.OuterDiameterMm,
             tip.Port == "tip" ? Spread.Of(tip.BelowScajMm) : At(0),
-            [.. cannula.Lumens.SelectMany(lumen => Groups(lumen)).Select(group => Port(placed, group.Group, group.Purpose, At(group.Group.FromTipMm), fit))]);
+            [.. cannula.Lumens.SelectMany(lumen => Groups(lumen)).Select(group => Port(placed, group.Group, group.Purpose, At(group.Group.FromTipMm), fit))],
+            tip.Port == "tip" ? Zone(tip) : null);
     }
 
     /// <summary>Groups of one name are drawn as one port over their whole length.</summary>
@@ -153,11 +154,12 @@ public sealed class PlanScene
     private static ScenePort Port(PlacedCannula placed, HoleGroup group, LumenPurpose purpose, Spread position, CannulaFit fit)
     {
         PortPosition? rule = fit.Ports.FirstOrDefault(port => port.Port == group.Name);
-        PortZone? zone = rule is null || rule.ZoneFromMm.Value > rule.ZoneToMm.Value
-            ? null
-            : new PortZone(rule.ZoneFromMm.Value, rule.ZoneToMm.Value, rule.ProbabilityInZone >= EnoughInZone, rule.ProbabilityInZone);
-        return new ScenePort(group.Name, purpose, position, group.SpanMm, Facing(placed, group), zone);
+        return new ScenePort(group.Name, purpose, position, group.SpanMm, Facing(placed, group), rule is null ? null : Zone(rule));
     }
+
+    private static PortZone? Zone(PortPosition rule) => rule.ZoneFromMm.Value > rule.ZoneToMm.Value
+        ? null
+        : new PortZone(rule.ZoneFromMm.Value, rule.ZoneToMm.Value, rule.ProbabilityInZone >= EnoughInZone, rule.ProbabilityInZone);
 
     private static PortFacing Facing(PlacedCannula placed, HoleGroup group) => group.Facing switch
     {

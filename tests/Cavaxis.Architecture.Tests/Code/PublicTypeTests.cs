@@ -60,7 +60,7 @@ public partial class PublicTypeTests
     private sealed class Loose
     {
 #pragma warning disable CA1051 // A public field is what the rule must find.
-        public int Depth;
+        public int Depth = 1;
 #pragma warning restore CA1051
 
         public string Name { get; set; } = string.Empty;

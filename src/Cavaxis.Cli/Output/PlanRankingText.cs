@@ -1,0 +1,70 @@
+using System.Globalization;
+using Cavaxis.Planning.Configurations;
+using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Rules;
+using Spectre.Console;
+
+namespace Cavaxis.Cli.Output;
+
+/// <summary>The table of all plans.</summary>
+/// <param name="output">Where to.</param>
+internal sealed class PlanRankingText(CommandOutput output)
+{
+    /// <summary>Writes the table.</summary>
+    /// <param name="result">The result.</param>
+    public void Write(PlanningResult result)
+    {
+        Table table = CommandOutput.Titled("Plans, best first (calculated)", "", "plan", "Fr", "L/min", "inlet", "fit", "SaO2", "DO2:VO2", "score", "marks");
+        foreach (TableColumn column in table.Columns)
+        {
+            column.NoWrap().Padding(0, 1);
+        }
+
+        foreach (CannulationPlan plan in result.Plans)
+        {
+            table.AddRow(
+                plan.Rank.ToString(CultureInfo.InvariantCulture),
+                Markup.Escape(ConfigurationTable.Of(plan.Configuration).ShortName),
+                string.Join("/", plan.Cannulae.Select(c => c.OuterDiameterFrench.ToString("F0", CultureInfo.InvariantCulture))),
+                plan.Circuit.FlowLPerMin.ToString("F1", CultureInfo.InvariantCulture),
+                plan.Circuit.InletPressureMmHg.Value.ToString("F0", CultureInfo.InvariantCulture),
+                CommandOutput.Percent(plan.ProbabilityAllPortsInZone),
+                string.Create(CultureInfo.InvariantCulture, $"{plan.GasExchange.ArterialSaturationPercent.Value:F0} %"),
+                plan.GasExchange.DeliveryToConsumption.Value.ToString("F1", CultureInfo.InvariantCulture),
+                plan.Score.ToString("F2", CultureInfo.InvariantCulture),
+                Marks(plan));
+        }
+
+        output.Console.Write(table);
+        output.Wrapped(string.Empty, "Fr: cannulae in the order drainage / return; inlet: mmHg before the pump; fit: probability that every port can be brought into its zone under imaging; STOP and warn: number of findings of that grade; P: on the Pareto front, no other plan is as good in everything and better in something.");
+        foreach (NotPlanned none in result.NotPlanned)
+        {
+            output.Line($"Not planned: {ConfigurationTable.Of(none.Configuration).Name}: {none.Reason}.");
+        }
+
+        output.Line();
+    }
+
+    private static string Marks(CannulationPlan plan)
+    {
+        int stops = plan.Findings.Count(finding => finding.Grade == FindingGrade.Stop);
+        int warnings = plan.Findings.Count(finding => finding.Grade == FindingGrade.Warning);
+        List<string> marks = [];
+        if (stops > 0)
+        {
+            marks.Add($"STOP {stops}");
+        }
+
+        if (warnings > 0)
+        {
+            marks.Add($"warn {warnings}");
+        }
+
+        if (plan.OnParetoFront)
+        {
+            marks.Add("P");
+        }
+
+        return string.Join(' ', marks);
+    }
+}
