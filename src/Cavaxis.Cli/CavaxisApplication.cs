@@ -9,6 +9,8 @@ namespace Cavaxis.Cli;
 /// <param name="output">Where results and faults go.</param>
 public sealed class CavaxisApplication(CommandOutput output)
 {
+    private const string CannulaBranch = "cannula";
+
     /// <summary>Runs one command.</summary>
     /// <param name="args">Arguments after the program's name.</param>
     /// <returns>The exit code. No exception leaves this method.</returns>
@@ -17,7 +19,7 @@ public sealed class CavaxisApplication(CommandOutput output)
         ArgumentNullException.ThrowIfNull(args);
         try
         {
-            return (ExitCode)Build().Run(args.Count == 0 ? ["--help"] : [.. args]);
+            return (ExitCode)Build().Run(IsIncomplete(args) ? [.. args, "--help"] : [.. args]);
         }
         catch (InputFaultException fault)
         {
@@ -40,6 +42,9 @@ public sealed class CavaxisApplication(CommandOutput output)
         }
     }
 
+    /// <summary>True where a verb is still to be named: the answer is the list of verbs, and that is no failure.</summary>
+    private static bool IsIncomplete(IReadOnlyList<string> args) => args is [] or [CannulaBranch];
+
     private CommandApp Build()
     {
         CommandApp app = new(new SingleInstanceRegistrar(output));
@@ -48,11 +53,14 @@ public sealed class CavaxisApplication(CommandOutput output)
             configuration.SetApplicationName("./run");
             configuration.ConfigureConsole(output.Console);
             configuration.PropagateExceptions();
+
+            // A misspelt option must not be passed over in silence: the plan would be another than the one asked for.
+            configuration.UseStrictParsing();
             configuration.AddCommand<PlanCommand>("plan")
                 .WithDescription("Plan a cannulation: ranked and explained plans for a case file.")
                 .WithExample("plan", "demo/tall-man-severe-lung-failure.json")
                 .WithExample("plan", "case.json", "--report", "plan.html", "--weights", "fit=6,recirculationBound=3");
-            configuration.AddBranch("cannula", branch =>
+            configuration.AddBranch(CannulaBranch, branch =>
             {
                 branch.SetDescription("The catalogue of generic devices, and devices of your own.");
                 branch.AddCommand<CannulaListCommand>("list").WithDescription("List the cannulae.");

@@ -52,12 +52,12 @@ public sealed class CannulaImportCommand(CommandOutput output) : Command<Cannula
             return (int)ExitCode.Done;
         }
 
-        output.Line($"{import.Cannula.Id}: {import.Cannula.Description}");
-        output.Line(string.Create(
+        output.Wrapped(string.Empty, $"{import.Cannula.Id}: {import.Cannula.Description}");
+        output.Wrapped(string.Empty, string.Create(
             CultureInfo.InvariantCulture,
             $"{import.Points.Count} points of the {import.Purpose} lumen fitted; scatter about the fit {import.Curve.RelativeSd * 100:F1} %; Reynolds numbers {import.Curve.LowestReynolds:F0} to {import.Curve.HighestReynolds:F0}."));
-        output.Line("Carried over to blood by Reynolds similarity; outside that range the pressure is extrapolated and its spread widened.");
-        output.Line(settings.SavePath is null
+        output.Wrapped(string.Empty, "Carried over to blood by Reynolds similarity; outside that range the pressure is extrapolated and its spread widened.");
+        output.Wrapped(string.Empty, settings.SavePath is null
             ? "Not saved. Add --save CATALOGUE.json to keep it, then plan with --catalogue CATALOGUE.json."
             : $"Saved in {settings.SavePath}. Plan with --catalogue {settings.SavePath}.");
         return (int)ExitCode.Done;

@@ -51,7 +51,7 @@ public sealed class CannulaListCommand(CommandOutput output) : Command<CannulaLi
         }
 
         output.Console.Write(table);
-        output.Line($"{catalogue.Cannulae.Count} generic cannulae described by numbers. Hole maps are editable defaults: enter those of the device in hand.");
+        output.Wrapped(string.Empty, $"{catalogue.Cannulae.Count} generic cannulae described by numbers. Hole maps are editable defaults: enter those of the device in hand.");
         return (int)ExitCode.Done;
     }
 }

@@ -51,14 +51,14 @@ public sealed class CannulaShowCommand(CommandOutput output) : Command<CannulaSh
             return (int)ExitCode.Done;
         }
 
-        output.Line($"{cannula.Id}: {cannula.Description}");
-        output.Line(string.Create(CultureInfo.InvariantCulture, $"{cannula.OuterDiameterFrench:F0} Fr ({cannula.OuterDiameterMm:F1} mm), insertable {cannula.InsertableLengthMm / 10:F0} cm. Numbers: {cannula.GeometrySource}"));
+        output.Wrapped(string.Empty, $"{cannula.Id}: {cannula.Description}");
+        output.Wrapped(string.Empty, string.Create(CultureInfo.InvariantCulture, $"{cannula.OuterDiameterFrench:F0} Fr ({cannula.OuterDiameterMm:F1} mm), insertable {cannula.InsertableLengthMm / 10:F0} cm. Numbers: {cannula.GeometrySource}"));
         foreach (LumenSheet sheet in sheets)
         {
             WriteLumen(sheet);
         }
 
-        output.Line(string.Create(CultureInfo.InvariantCulture, $"Pressures: calculated for blood of haematocrit {Haematocrit * 100:F0} % at {TemperatureC:F0} °C; ± is one standard deviation."));
+        output.Wrapped(string.Empty, string.Create(CultureInfo.InvariantCulture, $"Pressures: calculated for blood of haematocrit {Haematocrit * 100:F0} % at {TemperatureC:F0} °C; ± is one standard deviation."));
         return (int)ExitCode.Done;
     }
 

@@ -73,7 +73,7 @@ internal static class InputFile
     private static bool IsOfTheDisk(Exception e) => e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException;
 
     private static InputFaultException Unreadable(string path, string remedy) => new(new InputFault(
-        FaultCode.UnreadableFile, InputFault.Shown(path), "not readable", "a file that exists and may be read", remedy));
+        FaultCode.UnreadableFile, path.Length == 0 ? "file name" : InputFault.Shown(path), path.Length == 0 ? "(nothing)" : "not readable", "a file that exists and may be read", remedy));
 
     private static void Discard(string path)
     {

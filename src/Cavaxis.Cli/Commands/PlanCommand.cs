@@ -4,6 +4,7 @@ using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Search;
+using Cavaxis.Quantities.Faults;
 using Spectre.Console.Cli;
 
 namespace Cavaxis.Cli.Commands;
@@ -12,6 +13,9 @@ namespace Cavaxis.Cli.Commands;
 /// <param name="output">Where results go.</param>
 public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
 {
+    /// <summary>What planning calls the rank of the chosen plan in its faults.</summary>
+    private const string ChosenRankField = "plan";
+
     /// <inheritdoc/>
     public override int Execute(CommandContext context, PlanSettings settings, CancellationToken cancellationToken)
     {
@@ -26,7 +30,7 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
         PlanningResult result = ProgressNote.While(
             output,
             FormattableString.Invariant($"Planning over {options.Anatomies} anatomies"),
-            () => Planner.Plan(caseFile, catalogue, rules, options));
+            () => Plan(caseFile, catalogue, rules, options));
         if (report is not null)
         {
             ProgressNote.While(output, "Writing the report", () => report.Write(result, rules, catalogue));
@@ -47,6 +51,19 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
         }
 
         return (int)(result.EveryPlanIsStopped ? ExitCode.StopFound : ExitCode.Done);
+    }
+
+    private static PlanningResult Plan(CaseFile caseFile, DeviceCatalogue catalogue, RuleBook rules, PlanningOptions options)
+    {
+        try
+        {
+            return Planner.Plan(caseFile, catalogue, rules, options);
+        }
+        catch (InputFaultException e) when (e.Faults is [{ Field: ChosenRankField }])
+        {
+            // Planning knows how many plans there are, and not what the option is called here.
+            throw new InputFaultException(e.Faults[0] with { Code = FaultCode.BadOption, Field = "--plan" });
+        }
     }
 
     private static CaseFile ReadCase(string path)

@@ -37,7 +37,7 @@ internal static class PlanOptionsReader
         }
 
         faults.Add(new InputFault(
-            FaultCode.BadOption, option, InputFault.Shown(text), FormattableString.Invariant($"a whole number from {low} to {high}"), "Give such a number or leave the option out."));
+            FaultCode.BadOption, option, text.Length == 0 ? "(nothing)" : InputFault.Shown(text), FormattableString.Invariant($"a whole number from {low} to {high}"), "Give such a number or leave the option out."));
         return low;
     }
 
@@ -51,7 +51,7 @@ internal static class PlanOptionsReader
             bool named = Enum.GetNames<CriterionName>().Any(name => JsonName.Of(name) == pair[0]);
             if (!named)
             {
-                faults.Add(new InputFault(FaultCode.NotAChoice, "--weights", InputFault.Shown(pair[0]), known, "Give criteria by these names."));
+                faults.Add(new InputFault(FaultCode.NotAChoice, "--weights", pair[0].Length == 0 ? "(nothing)" : InputFault.Shown(pair[0]), known, "Give criteria by these names."));
             }
             else if (pair.Length < 2
                 || !double.TryParse(pair[1], NumberStyles.Float, CultureInfo.InvariantCulture, out double weight)

@@ -29,7 +29,7 @@ internal sealed class ReportFile
         ".HTML" => new ReportFile(path, false),
         ".PDF" => new ReportFile(path, true),
         _ => throw new InputFaultException(new InputFault(
-            FaultCode.BadOption, "--report", InputFault.Shown(path), "a file name ending in .html or .pdf", "Choose one of the two formats by the ending.")),
+            FaultCode.BadOption, "--report", path.Length == 0 ? "(nothing)" : InputFault.Shown(path), "a file name ending in .html or .pdf", "Choose one of the two formats by the ending.")),
     };
 
     /// <summary>Writes the report.</summary>

@@ -51,7 +51,7 @@ public sealed class CommandOutput
 
     /// <summary>Writes a line about progress.</summary>
     /// <param name="line">The line.</param>
-    public void Progress(string line) => faults.WriteLine(line);
+    public void Progress(string line) => Told(faults, line);
 
     /// <summary>Writes every fault of an input.</summary>
     /// <param name="list">The faults.</param>
@@ -60,21 +60,24 @@ public sealed class CommandOutput
     {
         if (json)
         {
-            results.WriteLine(JsonSerializer.Serialize(new FaultList(list), CavaxisJson.Options));
+            Told(results, JsonSerializer.Serialize(new FaultList(list), CavaxisJson.Options));
             return;
         }
 
-        faults.WriteLine(list.Count == 1 ? "The input cannot be used:" : $"The input cannot be used, for {list.Count} reasons:");
+        Told(faults, list.Count == 1 ? "The input cannot be used:" : $"The input cannot be used, for {list.Count} reasons:");
         foreach (InputFault fault in list)
         {
-            faults.WriteLine($"  {fault}");
+            Told(faults, $"  {fault}");
         }
     }
 
     /// <summary>Says that the program itself failed, without a stack trace.</summary>
     /// <param name="failure">What happened.</param>
-    public void Failure(Exception failure) => faults.WriteLine(
-        $"The program failed ({failure.GetType().Name}: {InputFault.Shown(failure.Message)}). Nothing was written. Please report it with the command you gave.");
+    public void Failure(Exception failure)
+    {
+        ArgumentNullException.ThrowIfNull(failure);
+        Told(faults, $"The program failed ({failure.GetType().Name}: {InputFault.Shown(failure.Message)}). What was printed may be incomplete. Please report it with the command you gave.");
+    }
 
     /// <summary>Breaks a text at spaces so that no line is wider than a table; further lines are set in.</summary>
     /// <param name="lead">What the first line begins with.</param>
@@ -108,4 +111,17 @@ public sealed class CommandOutput
 
     /// <summary>A probability in whole percent.</summary>
     internal static string Percent(double probability) => string.Create(CultureInfo.InvariantCulture, $"{probability * 100:F0} %");
+
+    /// <summary>Says something that must not itself end the program: with nobody left to tell, the exit code still speaks.</summary>
+    private static void Told(TextWriter writer, string line)
+    {
+        try
+        {
+            writer.WriteLine(line);
+        }
+        catch (Exception e) when (e is IOException or ObjectDisposedException)
+        {
+            // The stream is full or closed; a progress line from a timer or the words of a fault are not worth a crash.
+        }
+    }
 }

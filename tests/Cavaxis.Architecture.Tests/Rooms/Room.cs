@@ -1,0 +1,35 @@
+using System.Reflection;
+
+namespace Cavaxis.Architecture.Tests.Rooms;
+
+/// <summary>A room of the program: its assembly and the rooms it may know.</summary>
+/// <param name="Name">Name, as in <c>Cavaxis.Name</c>.</param>
+/// <param name="Assembly">Its assembly.</param>
+/// <param name="Project">The one or two rooms that its project file names.</param>
+/// <param name="Packages">Packages that its project file names.</param>
+public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> Project, IReadOnlyList<string> Packages)
+{
+    /// <summary>All rooms from the ground up: each may know only rooms that stand before it in its chain.</summary>
+    public static IReadOnlyList<Room> All { get; } =
+    [
+        new("Quantities", typeof(Quantities.Estimate).Assembly, [], ["UnitsNet"]),
+        new("Blood", typeof(Blood.Oxygen.OxygenContent).Assembly, ["Quantities"], []),
+        new("Devices", typeof(Devices.Cannulae.Cannula).Assembly, ["Blood"], ["CsvHelper"]),
+        new("Anatomy", typeof(Anatomy.Axis.AxisDimension).Assembly, ["Devices"], []),
+        new("Planning", typeof(Planning.Search.Planner).Assembly, ["Anatomy"], []),
+        new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp"]),
+        new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
+        new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
+    ];
+
+    /// <summary>The rooms that compute: pure, so that the same input gives the same bytes everywhere.</summary>
+    public static IReadOnlyList<Room> Engines { get; } = [.. All.Take(5)];
+
+    /// <summary>The room of a name.</summary>
+    public static Room Of(string name) => All.Single(room => room.Name == name);
+
+    /// <summary>Every room that this one may know, near or far.</summary>
+    public IReadOnlySet<string> MayKnow => Project.SelectMany(static name => Of(name).MayKnow.Append(name)).ToHashSet();
+
+    public override string ToString() => Name;
+}

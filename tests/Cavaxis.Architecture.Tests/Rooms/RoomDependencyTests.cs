@@ -1,0 +1,92 @@
+using ArchUnitNET.Domain;
+using ArchUnitNET.Fluent.Slices;
+using ArchUnitNET.Loader;
+using Cavaxis.Planning.Plans;
+using Cavaxis.Quantities;
+using static ArchUnitNET.Fluent.ArchRuleDefinition;
+using Model = ArchUnitNET.Domain.Architecture;
+
+namespace Cavaxis.Architecture.Tests.Rooms;
+
+public class RoomDependencyTests
+{
+    private static readonly Model Model = new ArchLoader()
+        .LoadAssemblies([.. Room.All.Select(static r => r.Assembly), typeof(RoomDependencyTests).Assembly]).Build();
+
+    public static TheoryData<Room> Rooms => [.. Room.All];
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void A_room_knows_only_the_rooms_below_it(Room room)
+    {
+        List<string> unknown = Trespasses(Namespace(room), room);
+        Assert.True(unknown.Count == 0, string.Join('\n', unknown));
+    }
+
+    [Fact]
+    public void A_type_that_looks_upwards_is_found() =>
+        Assert.Contains(Trespasses("Cavaxis.Architecture.Tests.Rooms", Room.Of("Blood")), static t => t.Contains(nameof(LooksUpwards), StringComparison.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void The_compiled_room_refers_to_no_other_rooms(Room room)
+    {
+        string[] referred = [.. room.Assembly.GetReferencedAssemblies().Select(static a => a.Name!).Where(static n => n.StartsWith("Cavaxis.", StringComparison.Ordinal))];
+        Assert.Subset(room.MayKnow.Select(static n => $"Cavaxis.{n}").ToHashSet(), referred.ToHashSet());
+    }
+
+    [Fact]
+    public void Reports_and_validation_do_not_know_each_other()
+    {
+        Assert.DoesNotContain("Validation", Room.Of("Reports").MayKnow);
+        Assert.DoesNotContain("Reports", Room.Of("Validation").MayKnow);
+        Assert.Equal(7, Room.Of("Cli").MayKnow.Count);
+        Assert.Empty(Room.Of("Quantities").MayKnow);
+    }
+
+    [Fact]
+    public void The_rooms_form_no_circle()
+    {
+        SliceRule rule = SliceRuleDefinition.Slices().Matching("Cavaxis.(*)..").Should().BeFreeOfCycles();
+        Model rooms = new ArchLoader().LoadAssemblies([.. Room.All.Select(static r => r.Assembly)]).Build();
+        Assert.True(rule.HasNoViolations(rooms));
+    }
+
+    [Fact]
+    public void A_circle_is_found()
+    {
+        SliceRule rule = SliceRuleDefinition.Slices().Matching("Cavaxis.Architecture.Tests.Rooms.Circle.(*)").Should().BeFreeOfCycles();
+        Assert.False(rule.HasNoViolations(Model));
+    }
+
+    [Fact]
+    public void No_room_but_the_command_line_knows_the_console_library() =>
+        Assert.True(Types().That().DoNotResideInNamespaceMatching(@"^Cavaxis\.(Cli|Architecture)").Should()
+            .NotDependOnAnyTypesThat().ResideInNamespaceMatching(@"^Spectre\.Console").HasNoViolations(Model));
+
+    [Fact]
+    public void The_command_line_is_found_to_know_it() =>
+        Assert.False(Types().That().ResideInNamespaceMatching(@"^Cavaxis\.Cli").Should()
+            .NotDependOnAnyTypesThat().ResideInNamespaceMatching(@"^Spectre\.Console").HasNoViolations(Model));
+
+    private static string Namespace(Room room) => $"Cavaxis.{room.Name}";
+
+    private static List<string> Trespasses(string home, Room room)
+    {
+        HashSet<string> allowed = [.. room.MayKnow.Append(room.Name).Select(static n => $"Cavaxis.{n}")];
+        return [.. Model.Types.Where(t => IsIn(t, home)).SelectMany(type => type.Dependencies
+            .Where(d => d.Target.FullName.StartsWith("Cavaxis.", StringComparison.Ordinal) && !IsIn(d.Target, home) && !allowed.Any(a => IsIn(d.Target, a)))
+            .Select(d => $"{type.FullName} knows {d.Target.FullName}")).Distinct()];
+    }
+
+    private static bool IsIn(IType type, string home) =>
+        type.FullName.StartsWith(home + ".", StringComparison.Ordinal);
+
+    /// <summary>Stands for a type of a low room that knows a high one.</summary>
+    private static class LooksUpwards
+    {
+        public static System.Type Above() => typeof(PlanningResult);
+
+        public static double Below(Estimate estimate) => estimate.Value;
+    }
+}

@@ -1,0 +1,23 @@
+using System.Collections.Concurrent;
+using Cavaxis.Planning.Tests.Case;
+
+namespace Cavaxis.EndToEnd.Tests.Programs;
+
+/// <summary>The demo cases and what the program says to each; every answer is computed once for all tests.</summary>
+public static class DemoCase
+{
+    private static readonly ConcurrentDictionary<string, Lazy<Ended>> Answers = new();
+
+    /// <summary>Names of the demo files, as test data.</summary>
+    public static TheoryData<string> Names => [.. RepositoryFolder.DemoFiles.Select(static f => Path.GetFileName(f))];
+
+    /// <summary>A small case for tests in which the content does not matter.</summary>
+    public static string Small => PathOf("child-lung-failure.json");
+
+    /// <summary>Path of a demo file.</summary>
+    public static string PathOf(string name) => Path.Combine(RepositoryFolder.Demo, name);
+
+    /// <summary>Answer to <c>plan</c> with options.</summary>
+    public static Ended Plan(string name, params string[] options) => Answers.GetOrAdd(
+        string.Join('\n', [name, .. options]), _ => new Lazy<Ended>(() => CavaxisProcess.Run(["plan", PathOf(name), .. options]))).Value;
+}
