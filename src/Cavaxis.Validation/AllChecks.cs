@@ -3,7 +3,11 @@ namespace Cavaxis.Validation;
 /// <summary>Every reference check of every room.</summary>
 public static class AllChecks
 {
-    private static readonly IReferenceChecks[] Checks = [new BloodChecks(), new DeviceChecks(), new DeviceCannulaChecks(), new AnatomyChecks(), new AnatomyPopulationChecks()];
+    private static readonly IReferenceChecks[] Checks =
+    [
+        new BloodChecks(), new DeviceChecks(), new DeviceCannulaChecks(), new AnatomyChecks(), new AnatomyPopulationChecks(),
+        new PlanningChecks(),
+    ];
 
     /// <summary>Computes every row now.</summary>
     /// <returns>The rows, room by room.</returns>

@@ -9,6 +9,8 @@ namespace Cavaxis.Cli.Commands;
 /// <param name="output">Where results go.</param>
 public sealed class ValidateCommand(CommandOutput output) : Command<ValidateCommand.Settings>
 {
+    private const string PlanningRoom = "Planning";
+
     /// <summary>What <c>validate</c> takes.</summary>
     public sealed class Settings : CommandSettings
     {
@@ -44,6 +46,10 @@ public sealed class ValidateCommand(CommandOutput output) : Command<ValidateComm
         else
         {
             ValidationText.Write(output, rows);
+            if (rows.Any(row => row.Room == PlanningRoom))
+            {
+                ProgressNote.While(output, "Computing the dual-lumen table", () => DualLumenText.Write(output));
+            }
         }
 
         return (int)(rows.All(row => row.Passes) ? ExitCode.Done : ExitCode.StopFound);

@@ -20,4 +20,14 @@ internal static class ProgressNote
             _ => output.Progress(FormattableString.Invariant($"{what} … {watch.Elapsed.TotalSeconds:F0} s")), null, FirstNote, FirstNote);
         return work();
     }
+
+    /// <summary>The same for work without a result.</summary>
+    /// <param name="output">Where the lines go.</param>
+    /// <param name="what">What is being done.</param>
+    /// <param name="work">The work.</param>
+    public static void While(CommandOutput output, string what, Action work) => While(output, what, () =>
+    {
+        work();
+        return true;
+    });
 }

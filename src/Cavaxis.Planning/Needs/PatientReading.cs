@@ -17,6 +17,7 @@ public sealed class PatientReading
     private const double AssumedHaemoglobinGPerDl = 10;
     private const double AssumedHaemoglobinSd = 2;
     private const double HaematocritPerHaemoglobin = 3.0;
+    private const double HighestHaematocritPercent = 75;
     private readonly List<MissingInput> missing = [];
 
     /// <summary>Reads a case.</summary>
@@ -34,8 +35,9 @@ public sealed class PatientReading
         Estimate temperature = Given(caseFile.Blood.TemperatureC) ?? Assume(
             "blood.temperatureC", 37, 0.7, "°C", "oxygen consumption, viscosity");
         double viscosity = BloodViscosity.PascalSeconds(haematocrit.Value / 100, temperature.Value);
-        double hotter = BloodViscosity.PascalSeconds((haematocrit.Value + haematocrit.Sd) / 100, temperature.Value);
-        double viscositySd = double.Hypot(hotter - viscosity, viscosity * BloodViscosity.RelativeSd);
+        double viscositySd = double.Hypot(
+            BloodViscosity.PascalSeconds(AnotherHaematocrit(haematocrit) / 100, temperature.Value) - viscosity,
+            viscosity * BloodViscosity.RelativeSd);
         Estimate oxygen;
         Estimate carbonDioxide;
         MetabolicDemand demand = MetabolicDemand.Estimate(patient.AgeYears, bsa, patient.WeightKg, temperature.Value);
@@ -73,7 +75,6 @@ public sealed class PatientReading
             Given(caseFile.Heart.CentralVenousPressureMmHg) ?? Assume(
                 "heart.centralVenousPressureMmHg", 8, 4, "mmHg", "pressure from which the cannula drains"));
 
-        // pH and temperature stay inside what the dissociation model accepts; a case may go further.
         Conditions = new BloodConditions(
             caseFile.Blood.ArterialPh?.Value ?? BloodConditions.StandardPH,
             temperature.Value,
@@ -100,6 +101,11 @@ public sealed class PatientReading
 
     /// <summary>True when the cardiac output comes from this patient and not from an assumption.</summary>
     public bool CardiacOutputKnown { get; private set; }
+
+    /// <summary>A haematocrit one deviation away, on the side that stays within what the viscosity is defined for, percent.</summary>
+    private static double AnotherHaematocrit(Estimate haematocrit) => haematocrit.Value + haematocrit.Sd <= HighestHaematocritPercent
+        ? haematocrit.Value + haematocrit.Sd
+        : Math.Max(0, haematocrit.Value - haematocrit.Sd);
 
     private static Estimate? Given(Measurement? measurement) => measurement is null
         ? null

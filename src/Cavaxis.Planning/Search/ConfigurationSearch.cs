@@ -26,7 +26,7 @@ internal sealed class ConfigurationSearch
     private readonly FlowNeed need;
     private readonly CircuitModel circuit;
     private readonly CriteriaValues criteria;
-    private readonly Dictionary<(DepthWindows, DepthWindows?), int> joint = [];
+    private readonly Dictionary<(DepthWindows Drainage, DepthWindows Return), int> joint = [];
     private readonly ulong[] marks;
     private readonly double[] values;
     private readonly double venousShare;
@@ -78,20 +78,39 @@ internal sealed class ConfigurationSearch
             }
         }
 
+        PairVenousPorts(slots.SelectMany(options => options).ToLookup(option => option.Slot.Role));
         Dictionary<(double, double, double), Combination> bestBySizes = [];
         Walk(slots, 0, new SlotOption[slots.Count], bestBySizes);
-        Combination[] best = [.. bestBySizes.Values
+        return [.. bestBySizes.Values
             .OrderBy(c => c.IsStopped ? 1 : 0)
             .ThenBy(c => c.Warnings)
             .ThenByDescending(c => c.Score)
             .ThenBy(c => c.Devices, StringComparer.Ordinal)
             .Take(count)];
-        foreach (SlotOption option in slots.SelectMany(options => options))
+    }
+
+    /// <summary>Counts the anatomies that suit each drainage cannula together with each venous return cannula.</summary>
+    private void PairVenousPorts(ILookup<CannulaRole, SlotOption> options)
+    {
+        foreach (SlotOption drainage in options[CannulaRole.Drainage])
         {
-            option.Windows?.Release();
+            foreach (SlotOption back in options[CannulaRole.VenousReturn])
+            {
+                if (IsPossible(back, [drainage]))
+                {
+                    joint.Add(
+                        (drainage.Windows!, back.Windows!),
+                        JointFit.Mark(drainage.Windows!, back.Windows, context.Landmarks, separationMm, marks));
+                }
+            }
+
+            drainage.Windows!.Release();
         }
 
-        return best;
+        foreach (SlotOption back in options[CannulaRole.VenousReturn])
+        {
+            back.Windows!.Release();
+        }
     }
 
     private void Walk(
@@ -270,14 +289,7 @@ internal sealed class ConfigurationSearch
             }
         }
 
-        (DepthWindows, DepthWindows?) key = (first!, second);
-        if (!joint.TryGetValue(key, out int count))
-        {
-            count = JointFit.Mark(first!, second, context.Landmarks, separationMm, marks);
-            joint.Add(key, count);
-        }
-
-        return count;
+        return second is null ? first!.SuitableCount : joint[(first!, second)];
     }
 
     /// <summary>In a small body ports cannot be as far apart; the distance shrinks with height as the zones do.</summary>

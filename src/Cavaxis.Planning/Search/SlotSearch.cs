@@ -16,7 +16,6 @@ internal sealed class SlotSearch(PlanningContext context, ConfigurationTable con
     /// <summary>A distal perfusion cannula is fed from the return line; the smallest that costs less than this is taken.</summary>
     private const double MostDistalDropMmHg = 100;
     private static readonly BodySide[] Sides = Enum.GetValues<BodySide>();
-    private readonly bool pairsVenousPorts = configuration.Slots.Any(slot => slot.Role == CannulaRole.VenousReturn);
 
     /// <summary>Every device on every side that could fill a slot.</summary>
     /// <param name="slot">The slot.</param>
@@ -69,11 +68,9 @@ internal sealed class SlotSearch(PlanningContext context, ConfigurationTable con
                 return null;
             }
 
-            if (!pairsVenousPorts)
-            {
-                // Whether it fits is known now; the depths themselves are wanted again only for the plans that are shown.
-                windows.Release();
-            }
+            // Which anatomies it suits is known now. The depths are wanted again for pairs of venous cannulae, one by one, and
+            // for the plans that are shown; computing them again is cheaper than holding the rows of every device.
+            windows.Release();
         }
 
         return new SlotOption(

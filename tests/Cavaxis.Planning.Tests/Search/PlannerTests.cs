@@ -190,7 +190,7 @@ public class PlannerTests
         Assert.NotEmpty(result.Plans);
         Assert.All(result.Plans.SelectMany(plan => plan.Cannulae), cannula => Assert.True(cannula.OuterDiameterFrench <= 21, cannula.DeviceId));
         Assert.All(result.NotPlanned, none => Assert.NotEmpty(none.Reason));
-        Assert.Equal(ConfigurationKind.VvDualLumenJugular, result.Plans[0].Configuration);
+        Assert.Equal(ConfigurationKind.VvFemoralJugular, result.Plans[0].Configuration);
     }
 
     [Fact]

@@ -1,0 +1,32 @@
+using Cavaxis.Planning.Case;
+
+namespace Cavaxis.Bench;
+
+/// <summary>The demo cases of the repository.</summary>
+internal static class DemoCases
+{
+    /// <summary>Path and content of each case, in order of the names.</summary>
+    public static IReadOnlyList<(string Path, CaseFile Case)> All { get; } = Read();
+
+    private static (string, CaseFile)[] Read()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Cavaxis.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        if (folder is null)
+        {
+            throw new DirectoryNotFoundException("Run from a build inside the repository: the demo cases are not found.");
+        }
+
+        string[] paths = Directory.GetFiles(Path.Combine(folder.FullName, "demo"), "*.json");
+        Array.Sort(paths, StringComparer.Ordinal);
+        return [.. paths.Select(path =>
+        {
+            using FileStream stream = File.OpenRead(path);
+            return (path, CaseFileReader.ReadStream(stream, Path.GetFileName(path)));
+        })];
+    }
+}
