@@ -1,5 +1,4 @@
 using ArchUnitNET.Domain;
-using ArchUnitNET.Fluent.Slices;
 using ArchUnitNET.Loader;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Quantities;
@@ -42,21 +41,6 @@ public class RoomDependencyTests
         Assert.DoesNotContain("Reports", Room.Of("Validation").MayKnow);
         Assert.Equal(7, Room.Of("Cli").MayKnow.Count);
         Assert.Empty(Room.Of("Quantities").MayKnow);
-    }
-
-    [Fact]
-    public void The_rooms_form_no_circle()
-    {
-        SliceRule rule = SliceRuleDefinition.Slices().Matching("Cavaxis.(*)..").Should().BeFreeOfCycles();
-        Model rooms = new ArchLoader().LoadAssemblies([.. Room.All.Select(static r => r.Assembly)]).Build();
-        Assert.True(rule.HasNoViolations(rooms));
-    }
-
-    [Fact]
-    public void A_circle_is_found()
-    {
-        SliceRule rule = SliceRuleDefinition.Slices().Matching("Cavaxis.Architecture.Tests.Rooms.Circle.(*)").Should().BeFreeOfCycles();
-        Assert.False(rule.HasNoViolations(Model));
     }
 
     [Fact]

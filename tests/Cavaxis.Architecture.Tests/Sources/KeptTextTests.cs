@@ -27,8 +27,8 @@ public partial class KeptTextTests
         AssertNone(static text => Hosts(text).Any(static host => !NamedHosts.Contains(host)));
 
     [Theory]
-    [InlineData("https://registry.example" + ".org/v3/index.json", "registry.example" + ".org")]
-    [InlineData("http://mirror" + ":8081/", "mirror")]
+    [InlineData("https:" + "//registry.example.org/v3/index.json", "registry.example.org")]
+    [InlineData("http:" + "//mirror:8081/", "mirror")]
     public void A_host_is_found(string text, string host) => Assert.Equal([host], Hosts(text));
 
     [Fact]
@@ -49,7 +49,7 @@ public partial class KeptTextTests
         Assert.True(found.Length == 0, string.Join('\n', found));
     }
 
-    [GeneratedRegex(@"(?<![\w.<])/(wo" + @"rk|ro" + @"ot|ho" + @"me|o" + @"pt|Us" + @"ers)/\w|[A-Z]:\\Us" + @"ers\\")]
+    [GeneratedRegex(@"(?<![\w.<])/(wo" + @"rk|ro" + @"ot|ho" + @"me|o" + @"pt|Us" + @"ers)/[\w.]|[A-Z]:\\Us" + @"ers\\")]
     private static partial Regex MachinePath();
 
     [GeneratedRegex(@"\bhttps?://(?!\{)([\w.-]+)")]

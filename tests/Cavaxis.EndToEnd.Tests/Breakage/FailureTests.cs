@@ -50,7 +50,7 @@ public class FailureTests
     public void Progress_that_nobody_can_read_does_not_end_the_plan()
     {
         Ended ended = CavaxisProcess.Shell(
-            "exec dotnet \"$CAVAXIS\" plan \"$CASE\" --anatomies 200000 --json 2>/dev/full",
+            "DOTNET_PROCESSOR_COUNT=1 exec dotnet \"$CAVAXIS\" plan \"$CASE\" --anatomies 100000 --json 2>/dev/full",
             new Dictionary<string, string> { ["CASE"] = DemoCase.PathOf("tall-man-severe-lung-failure.json") });
         Assert.Equal(0, ended.ExitCode);
         Assert.NotEmpty(Plans.PlanJson.Of(ended).Plans);

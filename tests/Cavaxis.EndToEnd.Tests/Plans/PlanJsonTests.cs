@@ -60,9 +60,9 @@ public class PlanJsonTests
     [MemberData(nameof(Demos))]
     public void The_same_seed_gives_the_same_bytes_and_another_seed_others(string name)
     {
-        byte[] first = DemoCase.Plan(name, "--json", "--anatomies", "2000").OutBytes;
-        Assert.Equal(first, CavaxisProcess.Run("plan", DemoCase.PathOf(name), "--json", "--anatomies", "2000").OutBytes);
-        Assert.NotEqual(first, CavaxisProcess.Run("plan", DemoCase.PathOf(name), "--json", "--anatomies", "2000", "--seed", "2").OutBytes);
+        byte[] first = DemoCase.Plan(name, "--json").OutBytes;
+        Assert.Equal(first, CavaxisProcess.Run("plan", DemoCase.PathOf(name), "--json", "--anatomies", "1000").OutBytes);
+        Assert.NotEqual(first, CavaxisProcess.Run("plan", DemoCase.PathOf(name), "--json", "--anatomies", "1000", "--seed", "2").OutBytes);
     }
 
     [Theory]
@@ -75,17 +75,17 @@ public class PlanJsonTests
         Dictionary<string, string> environment = new() { ["LANG"] = locale, ["LC_ALL"] = locale, ["TZ"] = "Pacific/Kiritimati", ["COLUMNS"] = "40" };
         string name = Path.GetFileName(DemoCase.Small);
         Assert.Equal(
-            DemoCase.Plan(name, "--anatomies", "2000").OutBytes,
-            CavaxisProcess.Run(["plan", DemoCase.Small, "--anatomies", "2000"], environment).OutBytes);
+            DemoCase.Plan(name).OutBytes,
+            CavaxisProcess.Run(["plan", DemoCase.Small, "--anatomies", "1000"], environment).OutBytes);
         Assert.Equal(
-            DemoCase.Plan(name, "--json", "--anatomies", "2000").OutBytes,
-            CavaxisProcess.Run(["plan", DemoCase.Small, "--json", "--anatomies", "2000"], environment).OutBytes);
+            DemoCase.Plan(name, "--json").OutBytes,
+            CavaxisProcess.Run(["plan", DemoCase.Small, "--json", "--anatomies", "1000"], environment).OutBytes);
     }
 
     [Fact]
     public void Cores_change_no_byte() => Assert.Equal(
-        DemoCase.Plan(Path.GetFileName(DemoCase.Small), "--json", "--anatomies", "2000").OutBytes,
+        DemoCase.Plan(Path.GetFileName(DemoCase.Small), "--json").OutBytes,
         CavaxisProcess.Run(
-            ["plan", DemoCase.Small, "--json", "--anatomies", "2000"],
+            ["plan", DemoCase.Small, "--json", "--anatomies", "1000"],
             new Dictionary<string, string> { ["DOTNET_PROCESSOR_COUNT"] = "1" }).OutBytes);
 }

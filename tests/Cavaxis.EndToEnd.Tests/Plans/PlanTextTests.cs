@@ -75,8 +75,43 @@ public class PlanTextTests
             """);
         Ended ended = CavaxisProcess.Run("plan", path, "--anatomies", "200");
         Assert.Equal((1, string.Empty), (ended.ExitCode, ended.Complaints));
-        Assert.Contains("Not planned:", ended.Out, StringComparison.Ordinal);
+        Assert.Contains("ANSWER: every plan carries a HARD STOP", ended.Out, StringComparison.Ordinal);
+        Assert.Contains("  STOP ", ended.Out, StringComparison.Ordinal);
         Assert.All(ended.Lines, static line => Assert.True(line.Length <= CommandOutput.Width, line));
+    }
+
+    [Fact]
+    public void Devices_that_make_no_plan_end_with_code_1_and_every_reason()
+    {
+        using Workspace work = new();
+        string path = work.Write("case.json", """
+            {
+              "cavaxisCase": 1, "title": "One small cannula", "invented": true,
+              "patient": { "ageYears": 61, "sex": "male", "heightCm": 174, "weightKg": 82 },
+              "support": { "goal": "gasExchange" },
+              "devicesOnHand": ["return-arterial-17fr-16cm"]
+            }
+            """);
+        Ended text = CavaxisProcess.Run("plan", path, "--anatomies", "200");
+        Assert.Equal((1, string.Empty), (text.ExitCode, text.Complaints));
+        Assert.Contains("no plan can be made", text.Out, StringComparison.Ordinal);
+        Assert.Contains("Not planned:", text.Out, StringComparison.Ordinal);
+        Ended json = CavaxisProcess.Run("plan", path, "--anatomies", "200", "--json");
+        Assert.Equal(1, json.ExitCode);
+        Assert.Empty(PlanJson.Of(json).Plans);
+        Assert.Equal(0, PlanJson.Of(json).Root.GetProperty("chosenPlan").GetInt32());
+        Ended report = CavaxisProcess.Run("plan", path, "--anatomies", "200", "--report", work["none.html"]);
+        Assert.Equal((1, string.Empty), (report.ExitCode, report.Complaints));
+        Assert.True(new FileInfo(work["none.html"]).Length > 1000);
+    }
+
+    [Fact]
+    public void Without_options_it_plans_over_10000_anatomies_with_seed_1()
+    {
+        Ended ended = CavaxisProcess.Run("plan", DemoCase.Small);
+        Assert.Equal(0, ended.ExitCode);
+        Assert.Contains("10000 sampled anatomies, seed 1,", ended.Out, StringComparison.Ordinal);
+        Assert.Equal(ended.OutBytes, CavaxisProcess.Run("plan", DemoCase.Small, "--anatomies", "10000", "--seed", "1").OutBytes);
     }
 
     [Fact]

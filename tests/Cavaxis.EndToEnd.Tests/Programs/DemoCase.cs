@@ -17,7 +17,10 @@ public static class DemoCase
     /// <summary>Path of a demo file.</summary>
     public static string PathOf(string name) => Path.Combine(RepositoryFolder.Demo, name);
 
-    /// <summary>Answer to <c>plan</c> with options.</summary>
+    /// <summary>Options that ask for fewer anatomies than usual, where their number does not matter.</summary>
+    public static IReadOnlyList<string> Few { get; } = ["--anatomies", "1000"];
+
+    /// <summary>Answer to <c>plan</c> over few anatomies, with more options.</summary>
     public static Ended Plan(string name, params string[] options) => Answers.GetOrAdd(
-        string.Join('\n', [name, .. options]), _ => new Lazy<Ended>(() => CavaxisProcess.Run(["plan", PathOf(name), .. options]))).Value;
+        string.Join('\n', [name, .. options]), _ => new Lazy<Ended>(() => CavaxisProcess.Run(["plan", PathOf(name), .. Few, .. options]))).Value;
 }

@@ -97,11 +97,11 @@ public class ReportWritingTests
 
         TimeSpan full = watch.Elapsed;
         byte[] wanted = File.ReadAllBytes(work[name]);
-        for (int i = 0; i < 6; i++)
+        for (int i = 0; i < 4; i++)
         {
             string target = work.Write($"{i}-{name}", Before);
             using Process process = CavaxisProcess.Start("dotnet", Args(target), new Dictionary<string, string>());
-            process.WaitForExit(full * (0.5 + (0.1 * i)));
+            process.WaitForExit(full * (0.55 + (0.15 * i)));
             process.Kill();
             process.WaitForExit();
             byte[] found = File.ReadAllBytes(target);
