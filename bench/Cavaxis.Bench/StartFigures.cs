@@ -9,7 +9,6 @@ internal static class StartFigures
     [
         ("as delivered", []),
         ("profile-guided tiering on", ["DOTNET_TieredPGO=1"]),
-        ("profile-guided tiering off", ["DOTNET_TieredPGO=0"]),
         ("tiered compilation off", ["DOTNET_TieredCompilation=0"]),
         ("precompiled framework not used", ["DOTNET_ReadyToRun=0"]),
         ("concurrent collector off", ["DOTNET_gcConcurrent=0"]),
@@ -17,13 +16,14 @@ internal static class StartFigures
 
     /// <summary>Runs the processes.</summary>
     /// <param name="runs">Runs of each variant; the least time counts.</param>
-    public static void Print(int runs)
+    /// <param name="everyVariant">Every setting of the runtime, or only the first two.</param>
+    public static void Print(int runs, bool everyVariant)
     {
         string program = Path.Combine(AppContext.BaseDirectory, "cavaxis.dll");
         string casePath = DemoCases.All[^1].Path;
         FigureTable table = new("New process to answer, `plan --json`, 10 000 anatomies", "variant", "wall ms", "median ms");
         Row(table, "`--help` alone", [program, "--help"], [], runs);
-        foreach ((string name, string[] settings) in Variants)
+        foreach ((string name, string[] settings) in everyVariant ? Variants : Variants[..2])
         {
             Row(table, name, [program, "plan", casePath, "--json"], settings, runs);
         }
