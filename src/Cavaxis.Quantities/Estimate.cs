@@ -58,7 +58,7 @@ public sealed record Estimate
 
         if (!double.IsFinite(low) || !double.IsFinite(high) || low > high)
         {
-            throw new ArgumentOutOfRangeException(nameof(low), low, $"The interval must be finite and ordered; high is {high}.");
+            throw new ArgumentOutOfRangeException(nameof(low), low, FormattableString.Invariant($"The interval must be finite and ordered; high is {high}."));
         }
 
         return new Estimate(value, sd, low, high, origin);

@@ -160,7 +160,7 @@ public sealed class AnatomyPopulationChecks : IReferenceChecks
             AxisDistribution child = PopulationModel.For(
                 new BodyHabitus(age, Sex.Male, height, weight), NeckEntry.MidNeck);
             yield return Relative(
-                $"Weighed, not fitted: depth reached by 2.5 % at {height:F0} cm", yoon, 17 + (0.7 * height), LowQuantile(child),
+                FormattableString.Invariant($"Weighed, not fitted: depth reached by 2.5 % at {height:F0} cm"), yoon, 17 + (0.7 * height), LowQuantile(child),
                 "mm", 0.15);
         }
 

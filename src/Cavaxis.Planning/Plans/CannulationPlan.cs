@@ -17,7 +17,7 @@ namespace Cavaxis.Planning.Plans;
 /// <param name="Findings">Stops, warnings and cautions, gravest first.</param>
 /// <param name="Criteria">The ranking table's row.</param>
 /// <param name="Score">Weighted mean of the points, 0 to 1.</param>
-/// <param name="OnParetoFront">True when no other plan is at least as good in every weighted criterion and better in one.</param>
+/// <param name="OnParetoFront">True when no other plan without a stop is at least as good in every weighted criterion and better in one.</param>
 /// <param name="Explanation">Why it stands where it stands, in sentences.</param>
 public sealed record CannulationPlan(
     int Rank,

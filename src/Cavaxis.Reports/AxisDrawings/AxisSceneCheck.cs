@@ -88,7 +88,7 @@ internal static class AxisSceneCheck
     {
         if (!(value >= low && value <= FarthestMm))
         {
-            throw new ArgumentException($"{name}: {value} mm cannot be drawn; accepted are {low} to {FarthestMm} mm.");
+            throw new ArgumentException(FormattableString.Invariant($"{name}: {value} mm cannot be drawn; accepted are {low} to {FarthestMm} mm."));
         }
     }
 }

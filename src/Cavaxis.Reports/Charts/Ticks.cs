@@ -98,7 +98,7 @@ public sealed record Ticks
     {
         if (!double.IsFinite(low) || !double.IsFinite(high) || low > high)
         {
-            throw new ArgumentOutOfRangeException(nameof(low), low, $"An axis needs a finite ascending range; high is {high}.");
+            throw new ArgumentOutOfRangeException(nameof(low), low, FormattableString.Invariant($"An axis needs a finite ascending range; high is {high}."));
         }
     }
 }
