@@ -71,8 +71,7 @@ internal static class JointFit
 
     /// <summary>
     /// Unmarks where the ports cannot be kept apart. The drainage tip is taken as low and the return port as high as their
-    /// windows allow: the widest they can be apart. Runs for each pair of venous cannulae; four anatomies at a time it takes
-    /// a third of the time of one at a time.
+    /// windows allow: the widest they can be apart. Runs for each pair of venous cannulae, so four anatomies at a time.
     /// </summary>
     private static void Separate(
         DepthWindows drainage, DepthWindows venousReturn, AxisLandmarks landmarks, double separationMm, Span<ulong> marks)

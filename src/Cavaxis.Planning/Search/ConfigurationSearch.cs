@@ -122,7 +122,7 @@ internal sealed class ConfigurationSearch
             ref Combination? known = ref CollectionsMarshal.GetValueRefOrAddDefault(best, SizesOf(chosen), out _);
             if (known is null || IsBetter(candidate, chosen, known))
             {
-                // Only here does a combination become an object: of some ten thousand compared a few hundred do.
+                // Only here does a combination become an object (docs/performance.md).
                 known = new Combination(
                     [.. chosen], candidate.Flow, candidate.Inlet, candidate.Return, candidate.FitCount, [.. values], candidate.Score, candidate.Misses);
             }
