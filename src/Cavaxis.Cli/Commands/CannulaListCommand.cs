@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using System.Globalization;
 using Cavaxis.Cli.Output;
 using Cavaxis.Devices.Cannulae;
@@ -10,24 +9,10 @@ namespace Cavaxis.Cli.Commands;
 
 /// <summary><c>cannula list</c>.</summary>
 /// <param name="output">Where results go.</param>
-public sealed class CannulaListCommand(CommandOutput output) : Command<CannulaListCommand.Settings>
+public sealed class CannulaListCommand(CommandOutput output) : Command<CatalogueSettings>
 {
-    /// <summary>What <c>cannula list</c> takes.</summary>
-    public sealed class Settings : CommandSettings
-    {
-        /// <summary>JSON instead of a table.</summary>
-        [CommandOption("--json")]
-        [Description("Print JSON.")]
-        public bool Json { get; init; }
-
-        /// <summary>User catalogues.</summary>
-        [CommandOption("--catalogue <FILE>")]
-        [Description("A catalogue of your own devices to add; may be given several times.")]
-        public string[] Catalogues { get; init; } = [];
-    }
-
     /// <inheritdoc/>
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, CatalogueSettings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
         DeviceCatalogue catalogue = CatalogueLoader.Load(settings.Catalogues);

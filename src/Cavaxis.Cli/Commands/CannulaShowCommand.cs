@@ -18,22 +18,12 @@ public sealed class CannulaShowCommand(CommandOutput output) : Command<CannulaSh
     private const double TemperatureC = 37;
 
     /// <summary>What <c>cannula show</c> takes.</summary>
-    public sealed class Settings : CommandSettings
+    public sealed class Settings : CatalogueSettings
     {
         /// <summary>Identifier.</summary>
         [CommandArgument(0, "<ID>")]
         [Description("Identifier of the cannula.")]
         public required string Id { get; init; }
-
-        /// <summary>JSON instead of tables.</summary>
-        [CommandOption("--json")]
-        [Description("Print JSON.")]
-        public bool Json { get; init; }
-
-        /// <summary>User catalogues.</summary>
-        [CommandOption("--catalogue <FILE>")]
-        [Description("A catalogue of your own devices to add; may be given several times.")]
-        public string[] Catalogues { get; init; } = [];
     }
 
     /// <inheritdoc/>

@@ -4,17 +4,12 @@ using Spectre.Console.Cli;
 namespace Cavaxis.Cli.Commands;
 
 /// <summary>What <c>plan</c> takes.</summary>
-public sealed class PlanSettings : CommandSettings
+public sealed class PlanSettings : CatalogueSettings
 {
     /// <summary>The case file.</summary>
     [CommandArgument(0, "<CASE.json>")]
     [Description("The case file (docs/case-file.md).")]
     public required string CasePath { get; init; }
-
-    /// <summary>JSON instead of tables.</summary>
-    [CommandOption("--json")]
-    [Description("Print the result as JSON (docs/plan.schema.json).")]
-    public bool Json { get; init; }
 
     /// <summary>Report file.</summary>
     [CommandOption("--report <FILE>")]
@@ -40,11 +35,6 @@ public sealed class PlanSettings : CommandSettings
     [CommandOption("--plan <RANK>")]
     [Description("Rank of the plan that steps and next measurements are shown for [[1]].")]
     public string Plan { get; init; } = "1";
-
-    /// <summary>User catalogues.</summary>
-    [CommandOption("--catalogue <FILE>")]
-    [Description("A catalogue of your own devices to add; may be given several times.")]
-    public string[] Catalogues { get; init; } = [];
 
     /// <summary>Rule book.</summary>
     [CommandOption("--rules <FILE>")]
