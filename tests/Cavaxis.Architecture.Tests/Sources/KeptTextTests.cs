@@ -37,7 +37,7 @@ public partial class KeptTextTests
 
     [Fact]
     public void The_folder_of_documents_holds_the_models_and_the_schemas() => Assert.All(
-        ["docs/case-file.md", "docs/case.schema.json", "docs/plan.schema.json", "docs/rules.schema.json", "docs/models/blood.md", "docs/models/devices.md", "docs/models/anatomy.md"],
+        ["README.md", "docs/architecture.md", "docs/safety.md", "docs/validation.md", "docs/case-file.md", "docs/case.schema.json", "docs/plan.schema.json", "docs/rules.schema.json", "docs/models/blood.md", "docs/models/devices.md", "docs/models/anatomy.md"],
         static path => Assert.True(new FileInfo(Path.Combine(Repository.Root, path)) is { Exists: true, Length: > 200 }, path));
 
     private static IEnumerable<string> Hosts(string text) => Address().Matches(text).Select(static m => m.Groups[1].Value);
