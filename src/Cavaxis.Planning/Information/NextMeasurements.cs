@@ -15,14 +15,13 @@ internal sealed class NextMeasurements(PlanningContext context)
 
     /// <summary>The value of each measurement, best first.</summary>
     /// <param name="combination">Devices and sides of the plan.</param>
-    /// <param name="separationMm">Least distance between ports.</param>
     /// <returns>Measurements that tell something about this plan.</returns>
-    public IReadOnlyList<MeasurementValue> Of(Combination combination, double separationMm)
+    public IReadOnlyList<MeasurementValue> Of(Combination combination)
     {
         SlotOption main = combination.Draining;
         SlotOption? back = combination.InRole(CannulaRole.VenousReturn);
         ulong[] marks = new ulong[(context.Samples.Count + 63) / 64];
-        JointFit.Mark(main.Windows!, back?.Windows, context.Landmarks, separationMm, marks);
+        JointFit.Mark(main.Windows!, back?.Windows, context.Landmarks, context.SeparationMm, marks);
         double[] fits = Outcomes(combination, marks);
         DepthWindows windows = main.Windows!;
         double[] depthsMm = FitSummary.SuitableMiddles(windows);

@@ -23,9 +23,8 @@ internal sealed class PlanWriter(PlanningContext context, ConfigurationTable con
     {
         double fit = (double)combination.FitCount / context.Samples.Count;
         (SlotOption drainage, DepthChoice drainageDepth, SlotOption? back, DepthChoice backDepth) = Depths(combination);
-        double separation = context.Rules[LimitName.PortSeparationMm] * search.SeparationScale;
         int blind = JointFit.CountBlind(
-            drainage.Windows!, drainageDepth.DepthMm, back?.Windows, backDepth.DepthMm, context.Landmarks, separation);
+            drainage.Windows!, drainageDepth.DepthMm, back?.Windows, backDepth.DepthMm, context.Landmarks, context.SeparationMm);
         GasExchangeOutlook gas = context.Gas.Outlook(
             configuration.Kind, combination.FlowLPerMin, context.Flows.SystemicTargetLPerMin);
         IReadOnlyList<PlanFinding> findings = new FindingWriter(context).Of(configuration, combination, search.Need, gas, fit);

@@ -75,6 +75,9 @@ public enum CaseFact
     /// <summary>the intended vessel was not confirmed as vein or artery in two ways</summary>
     VesselNotConfirmed,
 
+    /// <summary>patient.ageYears below five</summary>
+    UnderFiveYears,
+
     /// <summary>native lungs fail while the heart still ejects (goal both)</summary>
     LungsFailWhileHeartEjects,
 }

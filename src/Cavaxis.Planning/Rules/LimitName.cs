@@ -27,6 +27,9 @@ public enum LimitName
     /// <summary>Outer diameter of a cannula over the inner diameter of its artery: stop above.</summary>
     CannulaToArteryStop,
 
+    /// <summary>Inner diameter of an axillary artery below which no graft is planned, mm.</summary>
+    AxillaryArteryForGraftMm,
+
     /// <summary>Distance between the nearest drainage and return holes, mm: caution below.</summary>
     PortSeparationMm,
 

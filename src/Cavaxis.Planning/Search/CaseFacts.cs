@@ -42,6 +42,7 @@ internal sealed class CaseFacts(CaseFile caseFile)
             CaseFact.NoWireImaging => NoneOf(r.TransoesophagealEcho, r.Fluoroscopy, r.HybridRoom),
             CaseFact.NoStiffWire => NoneOf(r.StiffWire),
             CaseFact.NoVascularSurgeon => NoneOf(r.VascularSurgeon),
+            CaseFact.UnderFiveYears => caseFile.Patient.AgeYears < 5 ? Finding.Present : Finding.Absent,
             CaseFact.LungsFailWhileHeartEjects => caseFile.Support.Goal == SupportGoal.Both ? Finding.Present : Finding.Absent,
             _ => throw new ArgumentOutOfRangeException(nameof(fact), fact, "This fact belongs to one vessel."),
         };

@@ -31,7 +31,6 @@ internal sealed class ConfigurationSearch
     private readonly double[] values;
     private readonly double venousShare;
     private readonly double leastFit;
-    private readonly double separationMm;
 
     /// <summary>Prepares the search.</summary>
     /// <param name="context">The case.</param>
@@ -48,7 +47,6 @@ internal sealed class ConfigurationSearch
         values = new double[context.Rules.Criteria.Count];
         venousShare = context.Rules[LimitName.VenousShareOfReturn];
         leastFit = context.Rules[LimitName.FitProbabilityStop];
-        separationMm = context.Rules[LimitName.PortSeparationMm] * SeparationScale;
     }
 
     /// <summary>The need that the configuration is sized for.</summary>
@@ -73,7 +71,9 @@ internal sealed class ConfigurationSearch
             slots.Add(options);
             if (options.Count == 0)
             {
-                EmptyReason = $"no device for {PlainWords.Role(slot.Role)} through {PlainWords.Route(slot.Route)} is narrow enough for the vessel and has the ports that the rules speak of";
+                EmptyReason = slot.Route == AccessRoute.AxillaryGraft
+                    ? FormattableString.Invariant($"no device fits the graft, or the axillary arteries are narrower than {context.Rules[LimitName.AxillaryArteryForGraftMm]:F1} mm")
+                    : $"no device for {PlainWords.Role(slot.Role)} through {PlainWords.Route(slot.Route)} is narrow enough for the vessel and has the ports that the rules speak of";
                 return [];
             }
         }
@@ -100,7 +100,7 @@ internal sealed class ConfigurationSearch
                 {
                     joint.Add(
                         (drainage.Windows!, back.Windows!),
-                        JointFit.Mark(drainage.Windows!, back.Windows, context.Landmarks, separationMm, marks));
+                        JointFit.Mark(drainage.Windows!, back.Windows, context.Landmarks, context.SeparationMm, marks));
                 }
             }
 
@@ -291,9 +291,6 @@ internal sealed class ConfigurationSearch
 
         return second is null ? first!.SuitableCount : joint[(first!, second)];
     }
-
-    /// <summary>In a small body ports cannot be as far apart; the distance shrinks with height as the zones do.</summary>
-    internal double SeparationScale => Math.Min(1, context.Case.Patient.HeightCm / 170);
 
     private readonly record struct Candidate(
         double Flow, double Inlet, double Return, int FitCount, double Score, bool Misses, bool IsStopped, int Warnings);

@@ -132,8 +132,7 @@ public static class Planner
     }
 
     private static IReadOnlyList<MeasurementValue> Next(PlanningContext context, Found best) =>
-        new NextMeasurements(context).Of(
-            best.Combination, context.Rules[LimitName.PortSeparationMm] * best.Search.SeparationScale);
+        new NextMeasurements(context).Of(best.Combination);
 
     private static void CheckDevices(CaseFile caseFile, DeviceCatalogue catalogue)
     {

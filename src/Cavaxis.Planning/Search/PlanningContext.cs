@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Cavaxis.Anatomy.Body;
 using Cavaxis.Anatomy.Conditioning;
 using Cavaxis.Anatomy.Sampling;
 using Cavaxis.Devices.Cannulae;
@@ -80,6 +81,9 @@ internal sealed class PlanningContext
 
     /// <summary>Length left outside the skin, mm.</summary>
     public double LengthOutsideMm { get; }
+
+    /// <summary>Least distance between drainage and return ports, mm. In a small body it shrinks with height as the zones do.</summary>
+    public double SeparationMm => Rules[LimitName.PortSeparationMm] * Math.Min(1, Case.Patient.HeightCm / BodyHabitus.ReferenceHeightCm);
 
     /// <summary>Oxygen.</summary>
     public GasExchangeModel Gas { get; }

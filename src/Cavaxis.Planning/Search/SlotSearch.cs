@@ -53,7 +53,7 @@ internal sealed class SlotSearch(PlanningContext context, ConfigurationTable con
         double ratio = cannula.OuterDiameterMm / context.Vessels.DiameterMm(slot.Route, side).Value;
         bool artery = slot.Route is AccessRoute.FemoralArtery or AccessRoute.AxillaryGraft or AccessRoute.SuperficialFemoralArtery;
         double most = context.Rules[artery ? LimitName.CannulaToArteryStop : LimitName.CannulaToVeinStop];
-        if (ratio > most)
+        if (ratio > most || (slot.Route == AccessRoute.AxillaryGraft && TooNarrowForGraft(side)))
         {
             return null;
         }
@@ -84,6 +84,10 @@ internal sealed class SlotSearch(PlanningContext context, ConfigurationTable con
             findings.Stops,
             findings.Warnings);
     }
+
+    /// <summary>A graft can be as wide as one likes; the artery it is sewn to cannot.</summary>
+    private bool TooNarrowForGraft(BodySide side) =>
+        context.Axis.Median(AccessVessels.DimensionOf(VesselName.AxillaryArtery, side)!.Value) < context.Rules[LimitName.AxillaryArteryForGraftMm];
 
     private bool OnHand(Cannula cannula) =>
         context.Case.DevicesOnHand.Count == 0 || context.Case.DevicesOnHand.Contains(cannula.Id, StringComparer.Ordinal);

@@ -11,8 +11,8 @@ public class CaseFactsTests
     private static readonly CaseFact[] OfTheCase = [.. Enum.GetValues<CaseFact>().Where(fact => !CaseFacts.IsOfOneVessel(fact))];
     private static readonly CaseFact[] OfAVessel = [.. Enum.GetValues<CaseFact>().Where(CaseFacts.IsOfOneVessel)];
 
-    /// <summary>Facts that follow from a severity which was graded otherwise, or from the goal, have no unknown state of their own.</summary>
-    private static readonly CaseFact[] Derived = [CaseFact.AorticRegurgitationMild, CaseFact.LungsFailWhileHeartEjects];
+    /// <summary>Facts that follow from a severity which was graded otherwise, from the goal, or from the age, have no unknown state of their own.</summary>
+    private static readonly CaseFact[] Derived = [CaseFact.AorticRegurgitationMild, CaseFact.LungsFailWhileHeartEjects, CaseFact.UnderFiveYears];
 
     [Fact]
     public void What_a_case_does_not_say_is_unknown_and_never_absent()
