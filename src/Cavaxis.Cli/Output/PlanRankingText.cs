@@ -39,7 +39,7 @@ internal sealed class PlanRankingText(CommandOutput output)
         output.Wrapped(string.Empty, "Fr: cannulae in the order drainage / return; inlet: mmHg before the pump; fit: probability that every port can be brought into its zone under imaging; STOP and warn: number of findings of that grade; P: on the Pareto front, no other plan without a stop is as good in everything and better in something.");
         foreach (NotPlanned none in result.NotPlanned)
         {
-            output.Line($"Not planned: {ConfigurationTable.Of(none.Configuration).Name}: {none.Reason}.");
+            output.Wrapped(string.Empty, $"Not planned: {ConfigurationTable.Of(none.Configuration).Name}: {none.Reason}.");
         }
 
         output.Line();
