@@ -78,21 +78,36 @@ public sealed record Estimate
 
         double[] sorted = samples.ToArray();
         Array.Sort(sorted);
+        return FromSorted(sorted, origin);
+    }
+
+    /// <summary>The same for values that are in order already.</summary>
+    /// <param name="ascending">At least one finite value, ascending; a single one is taken as exact.</param>
+    /// <param name="origin">Where the number comes from.</param>
+    /// <returns>The estimate whose value is the median.</returns>
+    /// <exception cref="ArgumentException">No value.</exception>
+    public static Estimate FromSorted(ReadOnlySpan<double> ascending, Origin origin)
+    {
+        if (ascending.IsEmpty)
+        {
+            throw new ArgumentException("At least one value is needed.", nameof(ascending));
+        }
+
         double mean = 0;
-        foreach (double x in sorted)
+        foreach (double x in ascending)
         {
             mean += x;
         }
 
-        mean /= sorted.Length;
+        mean /= ascending.Length;
         double squares = 0;
-        foreach (double x in sorted)
+        foreach (double x in ascending)
         {
             squares += (x - mean) * (x - mean);
         }
 
-        return WithInterval(
-            Quantile(sorted, 0.5), Math.Sqrt(squares / (sorted.Length - 1)), Quantile(sorted, 0.05), Quantile(sorted, 0.95), origin);
+        double sd = Math.Sqrt(squares / Math.Max(1, ascending.Length - 1));
+        return WithInterval(Quantile(ascending, 0.5), sd, Quantile(ascending, 0.05), Quantile(ascending, 0.95), origin);
     }
 
     /// <summary>Linear-interpolation quantile (type 7 of Hyndman and Fan 1996) of sorted values.</summary>

@@ -67,4 +67,12 @@ public class EstimateTests
     [Fact]
     public void A_single_sample_has_no_spread_and_is_refused() =>
         Assert.Throws<ArgumentException>(() => Estimate.FromSamples([1.0], Origin.Calculated));
+
+    [Fact]
+    public void Values_in_order_give_the_same_estimate_as_in_any_order()
+    {
+        Assert.Equal(Estimate.FromSamples([3, 1, 2, 9], Origin.Calculated), Estimate.FromSorted([1, 2, 3, 9], Origin.Calculated));
+        Assert.Equal(Estimate.WithInterval(8, 0, 8, 8, Origin.Estimated), Estimate.FromSorted([8], Origin.Estimated));
+        Assert.Throws<ArgumentException>(() => Estimate.FromSorted([], Origin.Estimated));
+    }
 }

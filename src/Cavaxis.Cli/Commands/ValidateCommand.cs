@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Cavaxis.Cli.Output;
+using Cavaxis.Quantities.Faults;
 using Cavaxis.Validation;
 using Spectre.Console.Cli;
 
@@ -29,14 +30,14 @@ public sealed class ValidateCommand(CommandOutput output) : Command<ValidateComm
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(settings);
-        ValidationRow[] rows = ProgressNote.While(output, "Computing the reference rows", () => AllChecks.Rows()
-            .Where(row => settings.Room is null || string.Equals(row.Room, settings.Room, StringComparison.OrdinalIgnoreCase))
-            .ToArray());
+        IReadOnlyList<ValidationRow> all = ProgressNote.While(output, "Computing the reference rows", AllChecks.Rows);
+        ValidationRow[] rows = [.. all.Where(
+            row => settings.Room is null || string.Equals(row.Room, settings.Room, StringComparison.OrdinalIgnoreCase))];
         if (rows.Length == 0)
         {
-            throw new Quantities.Faults.InputFaultException(new Quantities.Faults.InputFault(
-                Quantities.Faults.FaultCode.NotAChoice, "--room", Quantities.Faults.InputFault.Shown(settings.Room ?? string.Empty),
-                string.Join(", ", AllChecks.Rows().Select(row => row.Room).Distinct()), "Give one of these rooms."));
+            throw new InputFaultException(new InputFault(
+                FaultCode.NotAChoice, "--room", InputFault.Shown(settings.Room ?? string.Empty),
+                string.Join(", ", all.Select(row => row.Room).Distinct()), "Give one of these rooms."));
         }
 
         if (settings.Json)

@@ -47,8 +47,8 @@ internal sealed class PlanRankingText(CommandOutput output)
 
     private static string Marks(CannulationPlan plan)
     {
-        int stops = plan.Findings.Count(finding => finding.Grade == FindingGrade.Stop);
-        int warnings = plan.Findings.Count(finding => finding.Grade == FindingGrade.Warning);
+        int stops = plan.CountOf(FindingGrade.Stop);
+        int warnings = plan.CountOf(FindingGrade.Warning);
         List<string> marks = [];
         if (stops > 0)
         {

@@ -166,7 +166,7 @@ internal static class FitSummary
         string text = worst.b == reach
             ? string.Create(CultureInfo.InvariantCulture, $"Cannot reach: in {share:F0} % of anatomies {asking} needs more than the {windows.DeepestMm / 10:F1} cm that can be inserted, by {median:F0} mm (median).")
             : string.Create(CultureInfo.InvariantCulture, $"In {share:F0} % of anatomies {asking} and {Zone(windows.Rules[worst.b])} cannot both be met; they miss each other by {median:F0} mm (median).");
-        return (worst.a == reach ? windows.Rules[Math.Min(worst.b, rules - 1)].Id : windows.Rules[worst.a].Id, text);
+        return (worst.a == reach ? windows.Rules[worst.b].Id : windows.Rules[worst.a].Id, text);
     }
 
     private static string Zone(ZoneRule rule) => $"the zone of the {rule.Port ?? "tip"} ({rule.Id})";

@@ -37,4 +37,9 @@ public sealed record CannulationPlan(
 {
     /// <summary>True when a finding forbids going ahead.</summary>
     public bool HasStop => Findings.Any(finding => finding.Grade == FindingGrade.Stop);
+
+    /// <summary>How many findings of a grade the plan carries.</summary>
+    /// <param name="grade">The grade.</param>
+    /// <returns>The count.</returns>
+    public int CountOf(FindingGrade grade) => Findings.Count(finding => finding.Grade == grade);
 }

@@ -130,9 +130,6 @@ internal sealed class AccessVessels
     private void Set(AccessRoute route, BodySide side, double[] ascending, Origin origin)
     {
         sorted[(route, side)] = ascending;
-        double mean = ascending.Average();
-        double sd = Math.Sqrt(ascending.Sum(d => (d - mean) * (d - mean)) / Math.Max(1, ascending.Length - 1));
-        estimates[(route, side)] = Estimate.WithInterval(
-            Estimate.Quantile(ascending, 0.5), sd, Estimate.Quantile(ascending, 0.05), Estimate.Quantile(ascending, 0.95), origin);
+        estimates[(route, side)] = Estimate.FromSorted(ascending, origin);
     }
 }

@@ -41,8 +41,8 @@ internal static class AlternativesSection
 
     private static string Grades(CannulationPlan plan)
     {
-        int stops = plan.Findings.Count(finding => finding.Grade == FindingGrade.Stop);
-        int warnings = plan.Findings.Count(finding => finding.Grade == FindingGrade.Warning);
+        int stops = plan.CountOf(FindingGrade.Stop);
+        int warnings = plan.CountOf(FindingGrade.Warning);
         return stops > 0 ? FormattableString.Invariant($"STOP {stops}, warn {warnings}") : FormattableString.Invariant($"warn {warnings}");
     }
 
