@@ -33,8 +33,8 @@ internal sealed class CircuitModel
     {
         this.blood = blood;
         this.patient = patient;
-        lowestInletMmHg = rules[LimitName.InletPressureMmHg];
-        highestReturnMmHg = rules[LimitName.ReturnPressureMmHg];
+        lowestInletMmHg = Math.Max(rules[LimitName.InletPressureMmHg], rules[LimitName.InletPressureAbsoluteMmHg]);
+        highestReturnMmHg = Math.Min(rules[LimitName.ReturnPressureMmHg], rules[LimitName.ReturnPressureAbsoluteMmHg]);
         double bore = flowLPerMin < NarrowTubingBelowLPerMin ? Tubing.QuarterInchMm : Tubing.ThreeEighthsInchMm;
         Tubing = new Tubing(bore, TubingLengthM);
         Lung = catalogue.MembraneLungs
@@ -94,7 +94,7 @@ internal sealed class CircuitModel
         return Pump.CanRunAt(speed, flowLPerMin) ? speed : null;
     }
 
-    /// <summary>True when both pressures keep the usual limits.</summary>
+    /// <summary>True when both pressures keep the usual limits, and the absolute ones where a rule book put the usual ones beyond them.</summary>
     /// <param name="inletMmHg">Inlet pressure.</param>
     /// <param name="returnMmHg">Pressure after the lung.</param>
     /// <returns>Whether they do.</returns>

@@ -67,7 +67,7 @@ internal sealed class FlowPlanner(PatientReading reading, SupportSection support
         candidates.Add((
             FormattableString.Invariant($"{rules[LimitName.FlowToCardiacOutput] * 100:F0} % of cardiac output"),
             rules[LimitName.FlowToCardiacOutput] * output,
-            RuleSource(LimitName.FlowToCardiacOutput)));
+            rules.SourceOf(LimitName.FlowToCardiacOutput)));
         return Choose(candidates, RelativeSd());
     }
 
@@ -81,7 +81,7 @@ internal sealed class FlowPlanner(PatientReading reading, SupportSection support
                     ? FormattableString.Invariant($"the whole systemic flow target of {target:F1} L/min to the artery, with {(1 - arterialShare) * 100:F0} % of the return going to the vein")
                     : FormattableString.Invariant($"the whole systemic flow target of {target:F1} L/min, so that the cannulae suffice if the heart stops"),
                 target / arterialShare,
-                RuleSource(LimitName.TargetCardiacIndexLPerMinPerM2)),
+                rules.SourceOf(LimitName.TargetCardiacIndexLPerMinPerM2)),
         ];
         if (reading.CardiacOutputKnown && target > native)
         {
@@ -110,12 +110,6 @@ internal sealed class FlowPlanner(PatientReading reading, SupportSection support
         double consumption = reading.Picture.OxygenConsumptionMlPerMin.Sd / reading.Picture.OxygenConsumptionMlPerMin.Value;
         double haemoglobin = reading.Picture.HaemoglobinGPerDl.Sd / reading.Picture.HaemoglobinGPerDl.Value;
         return double.Hypot(consumption, haemoglobin);
-    }
-
-    private Source RuleSource(LimitName name)
-    {
-        LimitRule rule = rules.Limits.First(limit => limit.Name == name);
-        return new Source(rule.Citation, rule.Certainty);
     }
 
     private static FlowNeed Choose(List<(string Reason, double Flow, Source Source)> candidates, double relativeSd)

@@ -11,7 +11,6 @@ namespace Cavaxis.Planning.Plans;
 /// <summary>Writes the findings of one plan: what the rule book says of the case, and what the numbers say against the limits.</summary>
 internal sealed class FindingWriter(PlanningContext context)
 {
-    private const double NarrowAxillaryArteryMm = 5.5;
     private static readonly Source Computed = new("computed by this plan", Certainty.Derived);
 
     /// <summary>All findings, gravest first.</summary>
@@ -26,7 +25,6 @@ internal sealed class FindingWriter(PlanningContext context)
     {
         List<PlanFinding> findings = [];
         FromRules(configuration, combination, findings);
-        FromGoal(configuration, findings);
         FromFit(combination, fit, findings);
         FromRatios(combination, findings);
         FromFlow(configuration, combination, need, gas, findings);
@@ -50,7 +48,7 @@ internal sealed class FindingWriter(PlanningContext context)
             }
 
             Finding wanted = rule.State == FactState.Present ? Finding.Present : Finding.Unknown;
-            Source source = new(rule.Citation, rule.Certainty);
+            Source source = rule.ToSource();
             if (!CaseFacts.IsOfOneVessel(rule.Fact))
             {
                 if (context.Facts.Of(rule.Fact) == wanted)
@@ -67,32 +65,6 @@ internal sealed class FindingWriter(PlanningContext context)
                 string where = string.Join(", ", hit.Select(option => PlainWords.Vessel(option.Slot.Route, option.Side)).Distinct());
                 findings.Add(new PlanFinding(rule.Id, rule.Grade, $"{rule.Says} ({where})", rule.Resolve, source));
             }
-        }
-    }
-
-    private void FromGoal(ConfigurationTable configuration, List<PlanFinding> findings)
-    {
-        SupportGoal? goal = context.Case.Support.Goal;
-        if (configuration.Kind == SupportKind.VenoVenous
-            && goal is (SupportGoal.Circulation or SupportGoal.Both or SupportGoal.Arrest))
-        {
-            findings.Add(new PlanFinding(
-                "goal-not-met", FindingGrade.Stop, "Veno-venous support does not support the circulation, which is the goal of this case.",
-                "Choose a plan that returns blood to an artery, or change the goal.", new Source("follows from the configuration", Certainty.Derived)));
-        }
-
-        if (configuration.Kind != SupportKind.VenoVenous && goal == SupportGoal.GasExchange)
-        {
-            findings.Add(new PlanFinding(
-                "more-than-goal", FindingGrade.Warning, "Return to an artery loads a heart that does not need support and risks the limb.",
-                "Choose a veno-venous plan unless the heart is failing.", new Source("common practice, no source", Certainty.CommonPractice)));
-        }
-
-        if (configuration.NeedsSurgery && goal == SupportGoal.Arrest)
-        {
-            findings.Add(new PlanFinding(
-                "surgery-in-arrest", FindingGrade.Stop, "Sewing a graft takes longer than an arrest allows.",
-                "Choose percutaneous femoral support first.", new Source("common practice, no source", Certainty.CommonPractice)));
         }
     }
 
@@ -145,14 +117,14 @@ internal sealed class FindingWriter(PlanningContext context)
     {
         AxisDimension dimension = AccessVessels.DimensionOf(VesselName.AxillaryArtery, option.Side)!.Value;
         Estimate artery = context.Axis.Interval(dimension);
-        if (artery.Value < NarrowAxillaryArteryMm)
+        if (artery.Value < context.Rules[LimitName.AxillaryArteryCautionMm])
         {
             findings.Add(new PlanFinding(
                 "axillary-narrow",
                 artery.Origin == Origin.Measured ? FindingGrade.Warning : FindingGrade.Caution,
                 FormattableString.Invariant($"The {PlainWords.Side(option.Side)} axillary artery is {artery.Value:F1} mm wide ({artery.Low:F1} to {artery.High:F1}, {(artery.Origin == Origin.Measured ? "measured" : "estimated for this body size")})."),
                 "Measure it; a narrow artery limits the flow through a graft and can overperfuse the arm.",
-                new Source("common practice, no source", Certainty.CommonPractice)));
+                context.Rules.SourceOf(LimitName.AxillaryArteryCautionMm)));
         }
     }
 
@@ -164,7 +136,7 @@ internal sealed class FindingWriter(PlanningContext context)
         {
             findings.Add(new PlanFinding(
                 "flow-short",
-                combination.FlowLPerMin < ConfigurationSearch.LeastShareOfNeed * wanted ? FindingGrade.Stop : FindingGrade.Warning,
+                combination.FlowLPerMin < context.Rules[LimitName.FlowShareStop] * wanted ? FindingGrade.Stop : FindingGrade.Warning,
                 FormattableString.Invariant($"These cannulae carry {combination.FlowLPerMin:F1} of the {wanted:F1} L/min wanted within the usual pressure limits."),
                 "Use larger cannulae, a second drainage cannula, or accept the lower flow and its saturation.",
                 Computed));
@@ -177,7 +149,7 @@ internal sealed class FindingWriter(PlanningContext context)
             findings.Add(new PlanFinding(
                 "flow-to-output", FindingGrade.Warning,
                 FormattableString.Invariant($"Flow is {combination.FlowLPerMin / output * 100:F0} % of cardiac output; below {least * 100:F0} % saturation is in doubt."),
-                "Raise the flow, lower the output where it is driven by fever or agitation, raise haemoglobin.", RuleSource(LimitName.FlowToCardiacOutput)));
+                "Raise the flow, lower the output where it is driven by fever or agitation, raise haemoglobin.", context.Rules.SourceOf(LimitName.FlowToCardiacOutput)));
         }
 
         double target = context.Case.Support.TargetSaturationPercent ?? context.Rules[LimitName.TargetSaturationPercent];
@@ -195,13 +167,7 @@ internal sealed class FindingWriter(PlanningContext context)
             findings.Add(new PlanFinding(
                 "oxygen-delivery", FindingGrade.Warning,
                 FormattableString.Invariant($"Oxygen delivery is {gas.DeliveryToConsumption.Value:F1} times consumption ({gas.DeliveryToConsumption.Low:F1} to {gas.DeliveryToConsumption.High:F1}); below {ratio:F0} there is little reserve."),
-                "Raise haemoglobin, flow or saturation; lower consumption.", RuleSource(LimitName.DeliveryToConsumption)));
+                "Raise haemoglobin, flow or saturation; lower consumption.", context.Rules.SourceOf(LimitName.DeliveryToConsumption)));
         }
-    }
-
-    private Source RuleSource(LimitName name)
-    {
-        LimitRule rule = context.Rules.Limits.First(limit => limit.Name == name);
-        return new Source(rule.Citation, rule.Certainty);
     }
 }

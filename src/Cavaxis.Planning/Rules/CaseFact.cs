@@ -75,6 +75,15 @@ public enum CaseFact
     /// <summary>the intended vessel was not confirmed as vein or artery in two ways</summary>
     VesselNotConfirmed,
 
+    /// <summary>support.goal is circulation, both or arrest</summary>
+    GoalNeedsCirculation,
+
+    /// <summary>support.goal is gasExchange</summary>
+    GoalIsGasExchange,
+
+    /// <summary>support.goal is arrest</summary>
+    GoalIsArrest,
+
     /// <summary>patient.ageYears below five</summary>
     UnderFiveYears,
 

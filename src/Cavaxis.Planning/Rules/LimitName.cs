@@ -27,6 +27,9 @@ public enum LimitName
     /// <summary>Outer diameter of a cannula over the inner diameter of its artery: stop above.</summary>
     CannulaToArteryStop,
 
+    /// <summary>Inner diameter of an axillary artery below which a graft is called narrow, mm.</summary>
+    AxillaryArteryCautionMm,
+
     /// <summary>Inner diameter of an axillary artery below which no graft is planned, mm.</summary>
     AxillaryArteryForGraftMm,
 
@@ -53,6 +56,9 @@ public enum LimitName
 
     /// <summary>PO2 after the membrane lung to plan for, mmHg.</summary>
     PostMembranePo2MmHg,
+
+    /// <summary>Share of the flow needed that a plan carries within the pressure limits: stop below.</summary>
+    FlowShareStop,
 
     /// <summary>Probability that every port lies in its zone: warning below.</summary>
     FitProbabilityWarning,

@@ -32,4 +32,8 @@ public sealed record LimitRule
     /// <summary>How sure its source is.</summary>
     [Meaning("How far the source was opened.")]
     public required Certainty Certainty { get; init; }
+
+    /// <summary>Citation and certainty as one source.</summary>
+    /// <returns>The source.</returns>
+    public Source ToSource() => new(Citation, Certainty);
 }

@@ -1,4 +1,5 @@
 using Cavaxis.Planning.Case;
+using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Rules;
 
@@ -53,20 +54,25 @@ public sealed record RuleBook
     /// <param name="name">Which limit.</param>
     /// <returns>Its value in the unit of its name.</returns>
     /// <exception cref="KeyNotFoundException">The book lacks the limit; a book that was read by <c>RuleBookReader</c> never does.</exception>
-    public double this[LimitName name]
-    {
-        get
-        {
-            // By index: an enumerator would be a heap object for every look-up, and the search looks up for each combination.
-            for (int i = 0; i < Limits.Count; i++)
-            {
-                if (Limits[i].Name == name)
-                {
-                    return Limits[i].Value;
-                }
-            }
+    public double this[LimitName name] => Limit(name).Value;
 
-            throw new KeyNotFoundException($"The rule book has no limit named {name}.");
+    /// <summary>Where a limit comes from.</summary>
+    /// <param name="name">Which limit.</param>
+    /// <returns>Its source.</returns>
+    /// <exception cref="KeyNotFoundException">The book lacks the limit.</exception>
+    public Source SourceOf(LimitName name) => Limit(name).ToSource();
+
+    // By index: an enumerator would be a heap object for every look-up, and the search looks up for each combination.
+    private LimitRule Limit(LimitName name)
+    {
+        for (int i = 0; i < Limits.Count; i++)
+        {
+            if (Limits[i].Name == name)
+            {
+                return Limits[i];
+            }
         }
+
+        throw new KeyNotFoundException($"The rule book has no limit named {name}.");
     }
 }

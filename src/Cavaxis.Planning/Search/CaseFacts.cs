@@ -42,6 +42,9 @@ internal sealed class CaseFacts(CaseFile caseFile)
             CaseFact.NoWireImaging => NoneOf(r.TransoesophagealEcho, r.Fluoroscopy, r.HybridRoom),
             CaseFact.NoStiffWire => NoneOf(r.StiffWire),
             CaseFact.NoVascularSurgeon => NoneOf(r.VascularSurgeon),
+            CaseFact.GoalNeedsCirculation => Goal(SupportGoal.Circulation, SupportGoal.Both, SupportGoal.Arrest),
+            CaseFact.GoalIsGasExchange => Goal(SupportGoal.GasExchange),
+            CaseFact.GoalIsArrest => Goal(SupportGoal.Arrest),
             CaseFact.UnderFiveYears => caseFile.Patient.AgeYears < 5 ? Finding.Present : Finding.Absent,
             CaseFact.LungsFailWhileHeartEjects => caseFile.Support.Goal == SupportGoal.Both ? Finding.Present : Finding.Absent,
             _ => throw new ArgumentOutOfRangeException(nameof(fact), fact, "This fact belongs to one vessel."),
@@ -70,6 +73,10 @@ internal sealed class CaseFacts(CaseFile caseFile)
             _ => throw new ArgumentOutOfRangeException(nameof(fact), fact, "This fact belongs to the whole case."),
         };
     }
+
+    private Finding Goal(params ReadOnlySpan<SupportGoal> goals) => caseFile.Support.Goal is not SupportGoal goal
+        ? Finding.Unknown
+        : goals.Contains(goal) ? Finding.Present : Finding.Absent;
 
     private static Finding HasPatency(VesselEntry? entry, Patency patency) => (entry?.Patency ?? Patency.Unknown) switch
     {

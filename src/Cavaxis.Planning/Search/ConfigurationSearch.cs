@@ -17,9 +17,6 @@ internal sealed class ConfigurationSearch
     /// <summary>No configuration has more slots besides distal perfusion.</summary>
     private const int MostSizedSlots = 3;
 
-    /// <summary>A plan that carries less than this share of the flow needed is stopped.</summary>
-    internal const double LeastShareOfNeed = 0.5;
-
     private readonly PlanningContext context;
     private readonly ConfigurationTable configuration;
     private readonly CriteriaScale scale;
@@ -31,6 +28,7 @@ internal sealed class ConfigurationSearch
     private readonly double[] values;
     private readonly double venousShare;
     private readonly double leastFit;
+    private readonly double leastFlowLPerMin;
 
     /// <summary>Prepares the search.</summary>
     /// <param name="context">The case.</param>
@@ -47,6 +45,7 @@ internal sealed class ConfigurationSearch
         values = new double[context.Rules.Criteria.Count];
         venousShare = context.Rules[LimitName.VenousShareOfReturn];
         leastFit = context.Rules[LimitName.FitProbabilityStop];
+        leastFlowLPerMin = context.Rules[LimitName.FlowShareStop] * need.FlowLPerMin.Value;
     }
 
     /// <summary>The need that the configuration is sized for.</summary>
@@ -261,7 +260,7 @@ internal sealed class ConfigurationSearch
         int fit = FitTogether(options);
         double probability = (double)fit / context.Samples.Count;
         criteria.Of(options, flow, inlet, ret, probability, values);
-        bool misses = probability < leastFit || flow < LeastShareOfNeed * need.FlowLPerMin.Value;
+        bool misses = probability < leastFit || flow < leastFlowLPerMin;
         int stops = 0;
         int warnings = 0;
         foreach (SlotOption option in options)

@@ -1,6 +1,5 @@
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
-using Cavaxis.Quantities;
 using Cavaxis.Reports.Documents;
 
 namespace Cavaxis.Reports.PlanReports;
@@ -24,13 +23,13 @@ internal static class SourceSection
             [new TableColumn("Limit"), new TableColumn("Value", ColumnAlign.Right), new TableColumn("Why"), new TableColumn("Source")],
             [.. rules.Limits.Select(l => (IReadOnlyList<string>)
             [
-                PlainWords.FromName(l.Name.ToString()), ReportNumber.Plain(l.Value, "G4"), l.Rationale, new Source(l.Citation, l.Certainty).ToString(),
+                PlainWords.FromName(l.Name.ToString()), ReportNumber.Plain(l.Value, "G4"), l.Rationale, l.ToSource().ToString(),
             ])]));
         blocks.Add(new Table(
             "Zones of this plan's ports",
             [new TableColumn("Rule"), new TableColumn("Why"), new TableColumn("Source")],
             [.. rules.Zones
                 .Where(z => result.Plans.Count > 0 && z.Configurations.Contains(result.Plans[result.ChosenPlan - 1].Configuration))
-                .Select(z => (IReadOnlyList<string>)[z.Id, z.Rationale, new Source(z.Citation, z.Certainty).ToString()])]));
+                .Select(z => (IReadOnlyList<string>)[z.Id, z.Rationale, z.ToSource().ToString()])]));
     }
 }
