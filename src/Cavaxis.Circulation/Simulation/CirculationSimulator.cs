@@ -1,0 +1,60 @@
+using Cavaxis.Circulation.Lanes;
+using Cavaxis.Circulation.Parameters;
+using Cavaxis.Circulation.Solver;
+
+namespace Cavaxis.Circulation.Simulation;
+
+/// <summary>Computes settled circulations, one patient or many.</summary>
+public static class CirculationSimulator
+{
+    /// <summary>Runs one patient until a breath repeats the one before.</summary>
+    /// <param name="parameters">The numbers.</param>
+    /// <returns>The settled breath, or the finding that there is none.</returns>
+    public static SettledState Settle(CirculationParameters parameters)
+    {
+        ArgumentNullException.ThrowIfNull(parameters);
+        return Guarded<OneLane>([parameters])[0];
+    }
+
+    /// <summary>Runs many patients, eight side by side and the rows over the cores. Each result is that of the patient alone.</summary>
+    /// <param name="patients">The numbers of each.</param>
+    /// <param name="cancellation">Stops between rows.</param>
+    /// <returns>One result for each, in order.</returns>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static IReadOnlyList<SettledState> Settle(IReadOnlyList<CirculationParameters> patients, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(patients);
+        SettledState[] results = new SettledState[patients.Count];
+        int width = EightLanes.Count;
+        int rows = (patients.Count + width - 1) / width;
+        Parallel.For(0, rows, new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = Environment.ProcessorCount }, row =>
+        {
+            int first = row * width;
+            int count = Math.Min(width, patients.Count - first);
+
+            // The last row is filled up with its first patient; each lane keeps its own step, so company changes nothing.
+            CirculationParameters[] set = [.. Enumerable.Range(0, width).Select(i => patients[first + (i < count ? i : 0)])];
+            SettledState[] settled = Guarded<EightLanes>(set);
+            Array.Copy(settled, 0, results, first, count);
+        });
+        return results;
+    }
+
+    private static SettledState[] Guarded<T>(CirculationParameters[] set)
+        where T : unmanaged, ILane<T>
+    {
+        try
+        {
+            return new RowSettler<T>(set, Tolerance.Usual).Run();
+        }
+        catch (StepTooSmallException fault) when (T.Count == 1)
+        {
+            return [new SettledState(set[0], null, null, fault.Message, fault.TimeS)];
+        }
+        catch (StepTooSmallException)
+        {
+            // One patient of the row cannot be solved; the others are computed alone.
+            return [.. set.Select(p => Guarded<OneLane>([p])[0])];
+        }
+    }
+}

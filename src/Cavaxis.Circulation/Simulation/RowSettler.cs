@@ -1,0 +1,241 @@
+using Cavaxis.Circulation.Equations;
+using Cavaxis.Circulation.Lanes;
+using Cavaxis.Circulation.Parameters;
+using Cavaxis.Circulation.Signals;
+using Cavaxis.Circulation.Solver;
+using static Cavaxis.Circulation.Parameters.CirculationParameter;
+using N = Cavaxis.Circulation.Equations.GasNode;
+using S = Cavaxis.Circulation.Equations.StateIndex;
+
+namespace Cavaxis.Circulation.Simulation;
+
+/// <summary>
+/// Brings a row of patients to rest. First the slow stores of gas are held as if they were small, which changes the way but not the goal;
+/// then with true volumes until a breath repeats the one before.
+/// </summary>
+/// <typeparam name="T">One patient or a row of them.</typeparam>
+internal sealed class RowSettler<T>
+    where T : unmanaged, ILane<T>
+{
+    /// <summary>Usual spacing of samples, s.</summary>
+    public const double SampleS = 0.01;
+
+    private const double CompressedMl = 60;
+    private const double RoughBound = 2e-5;
+    private const double FineBound = 2e-5;
+    private const int CarbonDioxideBreaths = 6;
+    private const double LongestRoughS = 240;
+    private const double LongestFineS = 180;
+
+    private readonly CirculationParameters[] patients;
+    private readonly double[] massRatio;
+    private readonly Tolerance tolerance;
+    private readonly double[] change = new double[T.Count];
+    private readonly int[] moving = new int[T.Count];
+
+    /// <summary>Prepares.</summary>
+    /// <param name="patients">One set of parameters for each lane.</param>
+    /// <param name="tolerance">Error allowed.</param>
+    public RowSettler(CirculationParameters[] patients, Tolerance tolerance)
+    {
+        this.patients = patients;
+        this.tolerance = tolerance;
+        massRatio = [.. patients.Select(p => p.MassKg / ParameterTable.ReferenceMassKg)];
+    }
+
+    /// <summary>Runs until every patient has settled or time is up.</summary>
+    /// <param name="starts">Where each patient starts; null for a plausible state.</param>
+    /// <returns>One result for each patient.</returns>
+    public SettledState[] Run(IReadOnlyList<double[]>? starts = null)
+    {
+        CirculationEquations<T> quick = new(new ModelConstants<T>([.. patients.Select(Quick)]));
+        T[] y = Load(starts ?? [.. patients.Select(InitialState.Of)]);
+        CirculationEquations<T> truth = new(new ModelConstants<T>(patients));
+        T[] rates = new T[S.Count];
+        T[] closed = new T[ValveEvents<T>.Elements];
+        truth.Rates(T.Of(0), closed, y, rates);
+        Compress(quick, y);
+        InitialState.Refill(truth, quick, y);
+        Squeeze(y);
+        LaneIntegrator<T> rough = new(quick, massRatio, tolerance);
+        rough.SetState(y);
+        double spent = Breathe(rough, LongestRoughS, RoughBound, 2, jumps: true);
+
+        rough.State.CopyTo(y);
+        quick.Rates(T.Load(rough.Time), rough.Open, y, rates);
+        InitialState.Refill(quick, truth, y);
+        LaneIntegrator<T> fine = new(truth, massRatio, tolerance);
+        fine.SetState(y);
+        spent += Breathe(fine, LongestFineS, FineBound, 1, jumps: false);
+        return Record(fine, truth, spent);
+    }
+
+    private static CirculationParameters Quick(CirculationParameters p)
+    {
+        double ratio = p.MassKg / ParameterTable.ReferenceMassKg;
+        return p.With(TissueCarbonDioxideMl, 0)
+            .With(LungGasVolumeMl, Math.Min(p[LungGasVolumeMl], 800 * ratio))
+            .With(DrainageLineMl, Math.Min(p[DrainageLineMl], 30 * ratio))
+            .With(MembraneLungMl, Math.Min(p[MembraneLungMl], 30 * ratio))
+            .With(ReturnLineMl, Math.Min(p[ReturnLineMl], 30 * ratio));
+    }
+
+    private readonly T[] squeeze = new T[N.Count];
+
+    private void Compress(CirculationEquations<T> quick, T[] y)
+    {
+        Array.Fill(squeeze, T.Of(1));
+        T most = T.Of(CompressedMl) * T.Load(massRatio);
+        for (int n = N.PulmonaryVein; n <= N.LowerVein; n++)
+        {
+            (T blood, _) = quick.Gas.Holding(n, y);
+            squeeze[n] = T.Min(T.Of(1), most / T.Max(blood, T.Of(1e-3)));
+        }
+
+        quick.Gas.Compress(squeeze);
+    }
+
+    private void Squeeze(T[] y)
+    {
+        for (int n = 0; n < N.Count; n++)
+        {
+            y[S.Oxygen + n] *= squeeze[n];
+            y[S.CarbonDioxide + n] *= squeeze[n];
+        }
+    }
+
+    private static T[] Load(IReadOnlyList<double[]> states)
+    {
+        T[] y = new T[S.Count];
+        Span<double> row = stackalloc double[T.Count];
+        for (int i = 0; i < S.Count; i++)
+        {
+            for (int lane = 0; lane < T.Count; lane++)
+            {
+                row[lane] = states[lane][i];
+            }
+
+            y[i] = T.Load(row);
+        }
+
+        return y;
+    }
+
+    /// <summary>Runs whole breaths until nothing changes by more than the bound in a breath, or the longest time is over.</summary>
+    private double Breathe(LaneIntegrator<T> integrator, double longestS, double bound, int stride, bool jumps)
+    {
+        T[] first = new T[S.Count];
+        T[] second = new T[S.Count];
+        T[] third = new T[S.Count];
+        Span<double> until = stackalloc double[T.Count];
+        for (int round = 1; ; round++)
+        {
+            second.CopyTo(first.AsSpan());
+            integrator.State.CopyTo(second);
+            for (int i = 0; i < stride; i++)
+            {
+                NextBreath(integrator, until);
+                integrator.Run(until);
+            }
+
+            double slowest = 0;
+            for (int lane = 0; lane < T.Count; lane++)
+            {
+                (change[lane], moving[lane]) = LargestChange(second, integrator.State, lane);
+                change[lane] /= stride;
+                slowest = Math.Max(slowest, change[lane]);
+            }
+
+            double spent = integrator.Time[0];
+            if (Environment.GetEnvironmentVariable("DBG") == "1") { Console.WriteLine($"{jumps} t={spent:F0} {slowest:E2} idx {moving[0]}"); }
+            if (slowest < bound || spent > longestS || !double.IsFinite(slowest))
+            {
+                return spent;
+            }
+
+            if (jumps && round % 3 == 0)
+            {
+                integrator.State.CopyTo(third);
+                SlowModeJump<T>.Apply(first, second, third);
+                integrator.SetState(third);
+            }
+            else if (!jumps && round % CarbonDioxideBreaths == 0)
+            {
+                integrator.State.CopyTo(third);
+                CarbonDioxideBalance<T>.Apply(integrator.Equations.Constants, second, third);
+                integrator.SetState(third);
+            }
+        }
+    }
+
+    private static void NextBreath(LaneIntegrator<T> integrator, Span<double> until)
+    {
+        BeatClock<T> clock = integrator.Equations.Clock;
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            until[lane] = clock.BreathStart[lane] + clock.BreathPeriod[lane];
+        }
+    }
+
+    private (double Change, int Index) LargestChange(T[] before, ReadOnlySpan<T> now, int lane)
+    {
+        (double worst, int index) = (0, 0);
+        for (int i = 0; i < S.OxygenFromLungs; i++)
+        {
+            if (Tolerance.SizeOf(i, massRatio[lane]) is not { } size)
+            {
+                continue;
+            }
+
+            double scale = Math.Max(size, Math.Abs(now[i][lane]));
+            double moved = Math.Abs(now[i][lane] - before[i][lane]) / scale;
+            if (!(moved <= worst))
+            {
+                (worst, index) = (moved, i);
+            }
+        }
+
+        return (worst, index);
+    }
+
+    private SettledState[] Record(LaneIntegrator<T> integrator, CirculationEquations<T> truth, double spent)
+    {
+        double[] start = new double[T.Count];
+        double[] spacing = new double[T.Count];
+        int[] counts = new int[T.Count];
+        double[] until = new double[T.Count];
+        double[][] states = new double[T.Count][];
+        double[] found = [.. change];
+        int[] mover = [.. moving];
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            start[lane] = integrator.Time[lane];
+            double period = truth.Clock.BreathPeriod[lane];
+            int beats = (int)truth.Clock.BeatsPerBreath[lane];
+            counts[lane] = beats * Math.Max(16, (int)Math.Round(period / beats / SampleS));
+            spacing[lane] = period / counts[lane];
+            until[lane] = start[lane] + period;
+            states[lane] = new double[S.Count];
+            for (int i = 0; i < S.Count; i++)
+            {
+                states[lane][i] = integrator.State[i][lane];
+            }
+        }
+
+        BreathSampler<T> sampler = new(truth, start, spacing, counts);
+        integrator.Run(until, sampler);
+        SettledState[] results = new SettledState[T.Count];
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            bool settled = found[lane] < FineBound && double.IsFinite(found[lane]);
+            results[lane] = settled
+                ? new SettledState(
+                    patients[lane],
+                    new BreathRecord(sampler.Samples[lane], until[lane] - start[lane], (int)truth.Clock.BeatsPerBreath[lane]),
+                    states[lane], string.Empty, spent)
+                : new SettledState(patients[lane], null, null, StateWords.NotSettled(mover[lane], found[lane], spent), spent);
+        }
+
+        return results;
+    }
+}
