@@ -49,7 +49,7 @@ public static class CirculationSimulator
         }
         catch (StepTooSmallException fault) when (T.Count == 1)
         {
-            return [new SettledState(set[0], null, null, fault.Message, fault.TimeS)];
+            return [new SettledState(set[0], null, null, null, fault.Message, fault.TimeS)];
         }
         catch (StepTooSmallException)
         {

@@ -32,6 +32,7 @@ internal sealed class RowSettler<T>
     private readonly Tolerance tolerance;
     private readonly double[] change = new double[T.Count];
     private readonly int[] moving = new int[T.Count];
+    private readonly T[] squeeze = new T[N.Count];
 
     /// <summary>Prepares.</summary>
     /// <param name="patients">One set of parameters for each lane.</param>
@@ -79,8 +80,6 @@ internal sealed class RowSettler<T>
             .With(MembraneLungMl, Math.Min(p[MembraneLungMl], 30 * ratio))
             .With(ReturnLineMl, Math.Min(p[ReturnLineMl], 30 * ratio));
     }
-
-    private readonly T[] squeeze = new T[N.Count];
 
     private void Compress(CirculationEquations<T> quick, T[] y)
     {
@@ -147,7 +146,6 @@ internal sealed class RowSettler<T>
             }
 
             double spent = integrator.Time[0];
-            if (Environment.GetEnvironmentVariable("DBG") == "1") { Console.WriteLine($"{jumps} t={spent:F0} {slowest:E2} idx {moving[0]}"); }
             if (slowest < bound || spent > longestS || !double.IsFinite(slowest))
             {
                 return spent;
@@ -228,12 +226,17 @@ internal sealed class RowSettler<T>
         for (int lane = 0; lane < T.Count; lane++)
         {
             bool settled = found[lane] < FineBound && double.IsFinite(found[lane]);
-            results[lane] = settled
-                ? new SettledState(
-                    patients[lane],
-                    new BreathRecord(sampler.Samples[lane], until[lane] - start[lane], (int)truth.Clock.BeatsPerBreath[lane]),
-                    states[lane], string.Empty, spent)
-                : new SettledState(patients[lane], null, null, StateWords.NotSettled(mover[lane], found[lane], spent), spent);
+            if (!settled)
+            {
+                results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent), spent);
+                continue;
+            }
+
+            BreathRecord breath = new(sampler.Samples[lane], until[lane] - start[lane], (int)truth.Clock.BeatsPerBreath[lane]);
+            double Gain(int index) => integrator.State[index][lane] - states[lane][index];
+            CirculationSummary summary = CirculationSummary.Of(
+                patients[lane], breath, (Gain(S.OxygenFromLungs), Gain(S.OxygenFromMembrane), Gain(S.OxygenConsumed)));
+            results[lane] = new SettledState(patients[lane], breath, summary, states[lane], string.Empty, spent);
         }
 
         return results;

@@ -8,10 +8,12 @@ public sealed class SettledState
 {
     private readonly double[]? state;
 
-    internal SettledState(CirculationParameters parameters, BreathRecord? breath, double[]? state, string reason, double simulatedS)
+    internal SettledState(
+        CirculationParameters parameters, BreathRecord? breath, CirculationSummary? summary, double[]? state, string reason, double simulatedS)
     {
         Parameters = parameters;
         Breath = breath;
+        Summary = summary;
         this.state = state;
         Reason = reason;
         SimulatedS = simulatedS;
@@ -25,6 +27,9 @@ public sealed class SettledState
 
     /// <summary>One settled breath; null when it has not settled, so that no number can be taken from it.</summary>
     public BreathRecord? Breath { get; }
+
+    /// <summary>The numbers of that breath; null when it has not settled.</summary>
+    public CirculationSummary? Summary { get; }
 
     /// <summary>Why it has not settled; empty when it has.</summary>
     public string Reason { get; }
@@ -40,4 +45,9 @@ public sealed class SettledState
     /// <returns>One settled breath.</returns>
     /// <exception cref="NotSettledException">It has not settled.</exception>
     public BreathRecord RequireBreath() => Breath ?? throw new NotSettledException(Reason);
+
+    /// <summary>The summary, or an exception that says why there is none.</summary>
+    /// <returns>The numbers.</returns>
+    /// <exception cref="NotSettledException">It has not settled.</exception>
+    public CirculationSummary RequireSummary() => Summary ?? throw new NotSettledException(Reason);
 }
