@@ -16,14 +16,15 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Blood", typeof(Blood.Oxygen.OxygenContent).Assembly, ["Quantities"], []),
         new("Devices", typeof(Devices.Cannulae.Cannula).Assembly, ["Blood"], ["CsvHelper"]),
         new("Anatomy", typeof(Anatomy.Axis.AxisDimension).Assembly, ["Devices"], []),
-        new("Planning", typeof(Planning.Search.Planner).Assembly, ["Anatomy"], []),
+        new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], []),
+        new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation"], []),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp"]),
         new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
     ];
 
     /// <summary>The rooms that compute: pure, so that the same input gives the same bytes everywhere.</summary>
-    public static IReadOnlyList<Room> Engines { get; } = [.. All.Take(5)];
+    public static IReadOnlyList<Room> Engines { get; } = [.. All.Take(6)];
 
     /// <summary>The room of a name.</summary>
     public static Room Of(string name) => All.Single(room => room.Name == name);
