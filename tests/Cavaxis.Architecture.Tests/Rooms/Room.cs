@@ -16,7 +16,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Blood", typeof(Blood.Oxygen.OxygenContent).Assembly, ["Quantities"], []),
         new("Devices", typeof(Devices.Cannulae.Cannula).Assembly, ["Blood"], ["CsvHelper"]),
         new("Anatomy", typeof(Anatomy.Axis.AxisDimension).Assembly, ["Devices"], []),
-        new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], []),
+        new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], ["MathNet.Numerics"]),
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation"], []),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp"]),
         new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
