@@ -125,7 +125,7 @@ internal sealed class BloodFlowEquations<T>
 
         // Lungs: alveolar pressure takes the place of venous pressure where it is higher.
         T behind = SmoothMax(p[S.PulmonaryVein], k[AlveolarVesselShare] * f.Alveolar);
-        f.LungFlow = SmoothMax(zero, (p[S.PulmonaryArtery] - behind) / k[PulmonaryResistanceMmHgSPerMl]);
+        f.LungFlow = T.Max(zero, (p[S.PulmonaryArtery] - behind) / k[PulmonaryResistanceMmHgSPerMl]);
         f.PulmonaryVenousFlow = (p[S.PulmonaryVein] - p[S.LeftAtrium]) / k[PulmonaryVenousResistanceMmHgSPerMl];
 
         // Leaks and openings: Q = K ΔP / sqrt(|ΔP| + 1), an orifice above 1 mmHg and linear below.

@@ -19,13 +19,15 @@ internal static class CarbonDioxideBalance<T>
     /// <param name="constants">Parameters.</param>
     /// <param name="before">State a breath ago.</param>
     /// <param name="now">State; its amounts are changed.</param>
-    public static void Apply(ModelConstants<T> constants, ReadOnlySpan<T> before, Span<T> now)
+    /// <param name="least">Smallest share of removal that is worth a step.</param>
+    public static void Apply(ModelConstants<T> constants, ReadOnlySpan<T> before, Span<T> now, double least)
     {
         T made = now[S.CarbonDioxideProduced] - before[S.CarbonDioxideProduced];
         T removed = now[S.CarbonDioxideByLungs] - before[S.CarbonDioxideByLungs]
             + (now[S.CarbonDioxideByMembrane] - before[S.CarbonDioxideByMembrane]);
         T share = (made - removed) / T.Max(removed, T.Of(1e-6));
         T bound = T.Of(MostShare);
+        share = T.IfPositive(T.Abs(share) - T.Of(least), share, T.Of(0));
         T factor = T.Of(1) + (constants[CirculationParameter.CarbonDioxideExponent] * T.Max(-bound, T.Min(bound, share)));
         for (int i = 0; i < GasNode.Count; i++)
         {

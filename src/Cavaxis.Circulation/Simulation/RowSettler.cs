@@ -24,7 +24,8 @@ internal sealed class RowSettler<T>
     private const double RoughBound = 2e-5;
     private const double FineBound = 2e-5;
     private const int CarbonDioxideBreaths = 6;
-    private const double LongestRoughS = 240;
+    private const double RoughBalance = 0.02;
+    private const double LongestRoughS = 160;
     private const double LongestFineS = 180;
 
     private readonly CirculationParameters[] patients;
@@ -62,9 +63,12 @@ internal sealed class RowSettler<T>
         rough.SetState(y);
         double spent = Breathe(rough, LongestRoughS, RoughBound, 2, jumps: true);
 
+        MeanContents<T> means = new(quick);
+        rough.RunBreath(means);
         rough.State.CopyTo(y);
         quick.Rates(T.Load(rough.Time), rough.Open, y, rates);
         InitialState.Refill(quick, truth, y);
+        means.Fill(truth, truth.Constants[LungGasVolumeMl] / quick.Constants[LungGasVolumeMl], y);
         LaneIntegrator<T> fine = new(truth, massRatio, tolerance);
         fine.SetState(y);
         spent += Breathe(fine, LongestFineS, FineBound, 1, jumps: false);
@@ -126,15 +130,13 @@ internal sealed class RowSettler<T>
         T[] first = new T[S.Count];
         T[] second = new T[S.Count];
         T[] third = new T[S.Count];
-        Span<double> until = stackalloc double[T.Count];
         for (int round = 1; ; round++)
         {
             second.CopyTo(first.AsSpan());
             integrator.State.CopyTo(second);
             for (int i = 0; i < stride; i++)
             {
-                NextBreath(integrator, until);
-                integrator.Run(until);
+                integrator.RunBreath();
             }
 
             double slowest = 0;
@@ -151,27 +153,18 @@ internal sealed class RowSettler<T>
                 return spent;
             }
 
+            integrator.State.CopyTo(third);
             if (jumps && round % 3 == 0)
             {
-                integrator.State.CopyTo(third);
                 SlowModeJump<T>.Apply(first, second, third);
-                integrator.SetState(third);
             }
-            else if (!jumps && round % CarbonDioxideBreaths == 0)
-            {
-                integrator.State.CopyTo(third);
-                CarbonDioxideBalance<T>.Apply(integrator.Equations.Constants, second, third);
-                integrator.SetState(third);
-            }
-        }
-    }
 
-    private static void NextBreath(LaneIntegrator<T> integrator, Span<double> until)
-    {
-        BeatClock<T> clock = integrator.Equations.Clock;
-        for (int lane = 0; lane < T.Count; lane++)
-        {
-            until[lane] = clock.BreathStart[lane] + clock.BreathPeriod[lane];
+            if (round % (jumps ? 4 : CarbonDioxideBreaths) == 0)
+            {
+                CarbonDioxideBalance<T>.Apply(integrator.Equations.Constants, second, third, jumps ? RoughBalance : 0);
+            }
+
+            integrator.SetState(third);
         }
     }
 
@@ -208,7 +201,7 @@ internal sealed class RowSettler<T>
         for (int lane = 0; lane < T.Count; lane++)
         {
             start[lane] = integrator.Time[lane];
-            double period = truth.Clock.BreathPeriod[lane];
+            double period = integrator.LastBreath(lane);
             int beats = (int)truth.Clock.BeatsPerBreath[lane];
             counts[lane] = beats * Math.Max(16, (int)Math.Round(period / beats / SampleS));
             spacing[lane] = period / counts[lane];

@@ -31,6 +31,7 @@ internal sealed class LaneIntegrator<T>
     private readonly double[] before = new double[T.Count];
     private readonly double[] theta = new double[T.Count];
     private readonly int[] beats = new int[T.Count];
+    private readonly double[] lastBreath = new double[T.Count];
     private readonly double tolerance;
     private bool fresh;
     private long steps;
@@ -75,12 +76,57 @@ internal sealed class LaneIntegrator<T>
     /// <summary>Which one-way elements are open: one or zero for four valves and the circuit.</summary>
     public ReadOnlySpan<T> Open => valves.Open;
 
+    /// <summary>Length of the last whole breath of a patient, s; zero before the first.</summary>
+    /// <param name="lane">Patient.</param>
+    /// <returns>Length, s.</returns>
+    public double LastBreath(int lane) => lastBreath[lane];
+
+    /// <summary>Integrates every patient to the end of its breath, each its own number of beats further.</summary>
+    /// <param name="witness">Sees the steps; may be null.</param>
+    public void RunBreath(IStepWitness<T>? witness = null)
+    {
+        BeatClock<T> clock = equations.Clock;
+        Span<double> until = stackalloc double[T.Count];
+        Span<double> from = stackalloc double[T.Count];
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            from[lane] = clock.BreathStart[lane];
+        }
+
+        // The rate may change from beat to beat (reflex), so the end is known for certain only when it is there.
+        bool busy = true;
+        while (busy)
+        {
+            busy = false;
+            for (int lane = 0; lane < T.Count; lane++)
+            {
+                bool breathes = clock.BreathStart[lane] == from[lane];
+                until[lane] = breathes ? clock.BeatStart[lane] + clock.BeatPeriod[lane] : time[lane];
+                busy |= breathes;
+            }
+
+            Run(until, witness);
+        }
+    }
+
     /// <summary>Sets the state of the row; valves that press open are opened.</summary>
     /// <param name="state">State.</param>
     public void SetState(ReadOnlySpan<T> state)
     {
         state.CopyTo(y);
         fresh = false;
+        if (steps == 0)
+        {
+            Span<double> period = stackalloc double[T.Count];
+            for (int lane = 0; lane < T.Count; lane++)
+            {
+                period[lane] = Period(lane);
+            }
+
+            equations.Clock.SetBeat(Load(time), T.Load(period));
+            equations.Clock.SetBreath(Load(time));
+        }
+
         valves.Reset(Load(time), y);
     }
 
@@ -356,6 +402,9 @@ internal sealed class LaneIntegrator<T>
         equations.Rates(at, valves.Open, state, rates);
     }
 
+    private double Period(int lane) => 60
+        / (equations.Constants[CirculationParameter.HeartRatePerMin][lane] * (1 + (ReflexGains.Rate * y[StateIndex.ReflexRate][lane])));
+
     /// <summary>Begins the next beat, and with it the next breath, of each patient whose beat is over.</summary>
     private bool Beats()
     {
@@ -374,13 +423,12 @@ internal sealed class LaneIntegrator<T>
             {
                 any = true;
                 start[lane] = time[lane];
-                double rate = equations.Constants[CirculationParameter.HeartRatePerMin][lane]
-                    * (1 + (ReflexGains.Rate * y[StateIndex.ReflexRate][lane]));
-                period[lane] = 60 / rate;
+                period[lane] = Period(lane);
                 beats[lane]++;
                 if (beats[lane] >= (int)clock.BeatsPerBreath[lane])
                 {
                     beats[lane] = 0;
+                    lastBreath[lane] = time[lane] - breath[lane];
                     breath[lane] = time[lane];
                     breathes = true;
                 }

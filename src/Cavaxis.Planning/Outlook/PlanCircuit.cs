@@ -1,0 +1,78 @@
+using Cavaxis.Circulation.Parameters;
+using Cavaxis.Devices.MembraneLungs;
+using Cavaxis.Devices.Pumps;
+using Cavaxis.Planning.Circuit;
+using Cavaxis.Planning.Configurations;
+using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Search;
+using Cavaxis.Quantities;
+using static Cavaxis.Circulation.Parameters.CirculationParameter;
+
+namespace Cavaxis.Planning.Outlook;
+
+/// <summary>Connects a patient of the circulation model to the circuit of a plan.</summary>
+/// <param name="context">The case.</param>
+/// <param name="configuration">How patient and circuit are connected.</param>
+/// <param name="search">Pressures of the combination.</param>
+/// <param name="combination">Devices and sides.</param>
+internal sealed class PlanCircuit(PlanningContext context, ConfigurationTable configuration, ConfigurationSearch search, Combination combination)
+{
+    /// <summary>Share of the pump flow that returns to an artery.</summary>
+    public double ArterialShare => configuration.Kind switch
+    {
+        SupportKind.VenoVenous => 0,
+        SupportKind.VenoArterial => 1,
+        _ => 1 - context.Rules[LimitName.VenousShareOfReturn],
+    };
+
+    /// <summary>The patient on this circuit, flow kept.</summary>
+    /// <param name="patient">Patient without support.</param>
+    /// <param name="flowLPerMin">Pump flow.</param>
+    /// <returns>The numbers with the circuit.</returns>
+    public CirculationParameters Connect(CirculationParameters patient, double flowLPerMin)
+    {
+        CircuitModel circuit = search.Circuit;
+        CentrifugalPump pump = circuit.Pump;
+        MembraneLung lung = circuit.Lung;
+        (double drainLinear, double drainQuadratic) = Fit(flow => context.Reading.Picture.CentralVenousPressureMmHg.Value - search.Pressures(combination.Options, flow).Inlet);
+        (double backLinear, double backQuadratic) = Fit(flow => search.Pressures(combination.Options, flow).Return - SinkMmHg()
+            + (lung.DropPa(flow, context.Blood) / UnitFactors.PascalsPerMmHg));
+        bool axillary = combination.InRole(CannulaRole.ArterialReturn)?.Slot.Route == AccessRoute.AxillaryGraft;
+        double sweep = lung.SweepFor(Math.Min(1000, patient[CarbonDioxideProductionMlPerMin]), 42) ?? 10;
+        (CirculationParameter, double)[] settings =
+        [
+            (CircuitOn, 1), (TargetFlowLPerMin, flowLPerMin), (ArterialShareOfReturn, ArterialShare),
+            (AscendingShareOfArterialReturn, axillary ? 1 : 0),
+            (PumpShutOffMmHg, pump.ShutOffMmHg), (PumpLinearMmHgPerLPerMin, pump.LinearMmHgPerLPerMin),
+            (PumpQuadraticMmHgPerLPerMin2, pump.QuadraticMmHgPerLPerMin2), (HighestSpeedRatio, pump.HighestSpeedRpm / pump.ReferenceSpeedRpm),
+            (PumpSpeedRatio, 0.7 * pump.HighestSpeedRpm / pump.ReferenceSpeedRpm),
+            (DrainageLinearMmHgPerLPerMin, drainLinear), (DrainageQuadraticMmHgPerLPerMin2, drainQuadratic),
+            (ReturnLinearMmHgPerLPerMin, backLinear), (ReturnQuadraticMmHgPerLPerMin2, backQuadratic),
+            (MembraneRatedFlowLPerMin, lung.RatedFlowLPerMin), (MembraneLungMl, lung.PrimingVolumeMl),
+            (MembraneCarbonDioxideMlPerMinPerMmHg, lung.CarbonDioxideConductance),
+            (SweepLPerMin, sweep), (SweepOxygenFraction, 1),
+        ];
+        return settings.Aggregate(patient, Within);
+    }
+
+    /// <summary>A device may lie beyond the range that the model was made for; the nearest value inside is taken, which matters only to pressures of the circuit.</summary>
+    private static CirculationParameters Within(CirculationParameters patient, (CirculationParameter Parameter, double Value) setting)
+    {
+        (double low, double high) = ParameterTable.Bounds(setting.Parameter, patient.MassKg);
+        return patient.With(setting.Parameter, Math.Clamp(setting.Value, low, high));
+    }
+
+    private double SinkMmHg() => ArterialShare > 0
+        ? context.Reading.Picture.MeanArterialPressureMmHg.Value
+        : context.Reading.Picture.CentralVenousPressureMmHg.Value;
+
+    /// <summary>Linear and quadratic part of a drop from its values at half and at full planned flow.</summary>
+    private (double Linear, double Quadratic) Fit(Func<double, double> dropMmHg)
+    {
+        double full = combination.FlowLPerMin;
+        double atHalf = dropMmHg(0.5 * full) / (0.5 * full);
+        double atFull = dropMmHg(full) / full;
+        double quadratic = Math.Max(0, (atFull - atHalf) / (0.5 * full));
+        return (Math.Max(0, atFull - (quadratic * full)), quadratic);
+    }
+}
