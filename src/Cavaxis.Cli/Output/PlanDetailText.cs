@@ -41,13 +41,19 @@ internal sealed class PlanDetailText(CommandOutput output)
         output.Line(string.Create(
             CultureInfo.InvariantCulture,
             $"Circuit at {circuit.FlowLPerMin:F1} L/min: {(circuit.PumpSpeedPerMin is { } speed ? FormattableString.Invariant($"{speed.Value:F0} ± {speed.Sd:F0} per min") : "no pump speed reaches it")}; sweep {(circuit.SweepGasLPerMin is { } sweep ? FormattableString.Invariant($"{sweep.Value:F1} ± {sweep.Sd:F1} L/min") : "beyond the lung")}; oxygen delivery {plan.GasExchange.DeliveryToConsumption.Value:F1} x consumption;"));
-        output.Line(string.Create(
-            CultureInfo.InvariantCulture,
-            $"recirculation between {plan.GasExchange.RecirculationFractionBounds.Low * 100:F0} and {plan.GasExchange.RecirculationFractionBounds.High * 100:F0} % (bounds: separated and complete mixing)."));
+        Circulation(plan);
         output.Line();
         Findings(plan);
         Criteria(plan);
         Next(result);
+    }
+
+    private void Circulation(CannulationPlan plan)
+    {
+        foreach (string line in OutlookSentences.Of(plan))
+        {
+            output.Wrapped("  ", line);
+        }
     }
 
     private void Findings(CannulationPlan plan)

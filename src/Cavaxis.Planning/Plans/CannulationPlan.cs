@@ -35,6 +35,12 @@ public sealed record CannulationPlan(
     bool OnParetoFront,
     IReadOnlyList<string> Explanation)
 {
+    /// <summary>The plan on the model of the circulation; null where it was not asked for or cannot be computed.</summary>
+    public CirculationOutlook? Circulation { get; init; }
+
+    /// <summary>Why there is no such outlook; empty when there is one.</summary>
+    public string CirculationNote { get; init; } = string.Empty;
+
     /// <summary>True when a finding forbids going ahead.</summary>
     public bool HasStop => Findings.Any(finding => finding.Grade == FindingGrade.Stop);
 

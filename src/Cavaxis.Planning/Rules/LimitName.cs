@@ -65,4 +65,13 @@ public enum LimitName
 
     /// <summary>Probability that every port lies in its zone: stop below.</summary>
     FitProbabilityStop,
+
+    /// <summary>Recirculation of a plan above which caution is called, percent.</summary>
+    RecirculationCautionPercent,
+
+    /// <summary>Pulmonary venous pressure under arterial return above which a warning is called, mmHg.</summary>
+    WedgeUnderSupportMmHg,
+
+    /// <summary>Share of the beat with the aortic valve open below which a warning is called, percent.</summary>
+    AorticValveOpenPercent,
 }

@@ -28,4 +28,7 @@ public sealed record PlanningOptions
 
     /// <summary>How many device combinations of one configuration are shown at most.</summary>
     public int PlansPerConfiguration { get; init; } = 2;
+
+    /// <summary>Whether each plan is put on the model of the circulation. Without it only the bounds of recirculation are told.</summary>
+    public bool Circulation { get; init; } = true;
 }

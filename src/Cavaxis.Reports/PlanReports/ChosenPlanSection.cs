@@ -33,6 +33,7 @@ internal static class ChosenPlanSection
         blocks.Add(new Heading(2, "Pressure and flow"));
         blocks.Add(new Figure(PressureChart.Of(plan, rules), "Pressure before the pump and after the lung over pump flow (calculated).", PressureChart.Words(plan)));
         blocks.Add(Circuit(plan));
+        blocks.Add(new BulletList([.. OutlookSentences.Of(plan)]));
         blocks.Add(new Table(
             "Why this flow",
             [new TableColumn("Asked for by"), new TableColumn("L/min", ColumnAlign.Right), new TableColumn("Source"), new TableColumn("Used")],
@@ -56,7 +57,6 @@ internal static class ChosenPlanSection
             Row("sweep gas", circuit.SweepGasLPerMin is { } sweep ? ReportNumber.WithInterval(sweep, "F1", "L/min") : "beyond this lung", "calculated"),
             Row("arterial saturation", ReportNumber.WithInterval(gas.ArterialSaturationPercent, "F0", "%"), ReportNumber.Origin(gas.ArterialSaturationPercent)),
             Row("oxygen delivery over consumption", ReportNumber.WithInterval(gas.DeliveryToConsumption, "F1", "times"), ReportNumber.Origin(gas.DeliveryToConsumption)),
-            Row("recirculation", FormattableString.Invariant($"{gas.RecirculationFractionBounds.Low * 100:F0} to {gas.RecirculationFractionBounds.High * 100:F0} % (bounds, not a prediction)"), "calculated"),
         ];
         return new Table("The circuit at this flow", [new TableColumn("Quantity"), new TableColumn("Value (90 % interval)"), new TableColumn("Origin")], rows);
 
