@@ -15,7 +15,7 @@ public static class CirculationSimulator
     public static SettledState Settle(CirculationParameters parameters)
     {
         ArgumentNullException.ThrowIfNull(parameters);
-        return Guarded<OneLane>([parameters])[0];
+        return Guarded<OneLane>([parameters], [InitialState.Of(parameters)], Tolerance.Usual, RowSettler<OneLane>.UsualBound)[0];
     }
 
     /// <summary>Runs many patients, eight side by side and the rows over the cores. Each result is that of the patient alone.</summary>
@@ -26,6 +26,20 @@ public static class CirculationSimulator
     public static IReadOnlyList<SettledState> Settle(IReadOnlyList<CirculationParameters> patients, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(patients);
+        return Settle(patients, null, Tolerance.Usual, RowSettler<EightLanes>.UsualBound, cancellation);
+    }
+
+    /// <summary>The same from given states.</summary>
+    /// <param name="patients">The numbers of each.</param>
+    /// <param name="starts">State of each to start from, null for a plausible one; null altogether for all plausible.</param>
+    /// <param name="tolerance">Error allowed in a step.</param>
+    /// <param name="bound">Largest change in a breath, in usual sizes, of a settled circulation.</param>
+    /// <param name="cancellation">Stops between rows.</param>
+    /// <returns>One result for each, in order.</returns>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    internal static IReadOnlyList<SettledState> Settle(
+        IReadOnlyList<CirculationParameters> patients, IReadOnlyList<double[]?>? starts, Tolerance tolerance, double bound, CancellationToken cancellation)
+    {
         SettledState[] results = new SettledState[patients.Count];
         int width = EightLanes.Count;
         int rows = (patients.Count + width - 1) / width;
@@ -36,7 +50,8 @@ public static class CirculationSimulator
 
             // The last row is filled up with its first patient; each lane keeps its own step, so company changes nothing.
             CirculationParameters[] set = [.. Enumerable.Range(0, width).Select(i => patients[first + (i < count ? i : 0)])];
-            SettledState[] settled = Guarded<EightLanes>(set);
+            double[][] from = [.. Enumerable.Range(0, width).Select(i => starts?[first + (i < count ? i : 0)] ?? InitialState.Of(set[i]))];
+            SettledState[] settled = Guarded<EightLanes>(set, from, tolerance, bound);
             Array.Copy(settled, 0, results, first, count);
         });
         return results;
@@ -68,12 +83,12 @@ public static class CirculationSimulator
         }
     }
 
-    private static SettledState[] Guarded<T>(CirculationParameters[] set)
+    private static SettledState[] Guarded<T>(CirculationParameters[] set, double[][] starts, Tolerance tolerance, double bound)
         where T : unmanaged, ILane<T>
     {
         try
         {
-            return new RowSettler<T>(set, Tolerance.Usual).Run();
+            return new RowSettler<T>(set, tolerance, bound).Run(starts);
         }
         catch (StepTooSmallException fault) when (T.Count == 1)
         {
@@ -82,7 +97,7 @@ public static class CirculationSimulator
         catch (StepTooSmallException)
         {
             // One patient of the row cannot be solved; the others are computed alone.
-            return [.. set.Select(p => Guarded<OneLane>([p])[0])];
+            return [.. set.Select((p, i) => Guarded<OneLane>([p], [starts[i]], tolerance, bound)[0])];
         }
     }
 }

@@ -20,9 +20,10 @@ internal sealed class RowSettler<T>
     /// <summary>Usual spacing of samples, s.</summary>
     public const double SampleS = 0.01;
 
+    /// <summary>Largest change in a breath, in usual sizes, of results that people see.</summary>
+    public const double UsualBound = 2e-5;
+
     private const double CompressedMl = 60;
-    private const double RoughBound = 2e-5;
-    private const double FineBound = 2e-5;
     private const int CarbonDioxideBreaths = 6;
     private const double RoughBalance = 0.02;
     private const double LongestRoughS = 160;
@@ -31,6 +32,7 @@ internal sealed class RowSettler<T>
     private readonly CirculationParameters[] patients;
     private readonly double[] massRatio;
     private readonly Tolerance tolerance;
+    private readonly double bound;
     private readonly double[] change = new double[T.Count];
     private readonly int[] moving = new int[T.Count];
     private readonly T[] squeeze = new T[N.Count];
@@ -38,8 +40,10 @@ internal sealed class RowSettler<T>
     /// <summary>Prepares.</summary>
     /// <param name="patients">One set of parameters for each lane.</param>
     /// <param name="tolerance">Error allowed.</param>
-    public RowSettler(CirculationParameters[] patients, Tolerance tolerance)
+    /// <param name="bound">Largest change in a breath, in usual sizes, of a settled circulation.</param>
+    public RowSettler(CirculationParameters[] patients, Tolerance tolerance, double bound = UsualBound)
     {
+        this.bound = bound;
         this.patients = patients;
         this.tolerance = tolerance;
         massRatio = [.. patients.Select(p => p.MassKg / ParameterTable.ReferenceMassKg)];
@@ -61,7 +65,7 @@ internal sealed class RowSettler<T>
         Squeeze(y);
         LaneIntegrator<T> rough = new(quick, massRatio, tolerance);
         rough.SetState(y);
-        double spent = Breathe(rough, LongestRoughS, RoughBound, 2, jumps: true);
+        double spent = Breathe(rough, LongestRoughS, 2, jumps: true);
 
         MeanContents<T> means = new(quick);
         rough.RunBreath(means);
@@ -71,7 +75,7 @@ internal sealed class RowSettler<T>
         means.Fill(truth, truth.Constants[LungGasVolumeMl] / quick.Constants[LungGasVolumeMl], y);
         LaneIntegrator<T> fine = new(truth, massRatio, tolerance);
         fine.SetState(y);
-        spent += Breathe(fine, LongestFineS, FineBound, 1, jumps: false);
+        spent += Breathe(fine, LongestFineS, 1, jumps: false);
         return Record(fine, truth, spent);
     }
 
@@ -125,7 +129,7 @@ internal sealed class RowSettler<T>
     }
 
     /// <summary>Runs whole breaths until nothing changes by more than the bound in a breath, or the longest time is over.</summary>
-    private double Breathe(LaneIntegrator<T> integrator, double longestS, double bound, int stride, bool jumps)
+    private double Breathe(LaneIntegrator<T> integrator, double longestS, int stride, bool jumps)
     {
         T[] first = new T[S.Count];
         T[] second = new T[S.Count];
@@ -218,7 +222,7 @@ internal sealed class RowSettler<T>
         SettledState[] results = new SettledState[T.Count];
         for (int lane = 0; lane < T.Count; lane++)
         {
-            bool settled = found[lane] < FineBound && double.IsFinite(found[lane]);
+            bool settled = found[lane] < bound && double.IsFinite(found[lane]);
             if (!settled)
             {
                 results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent), spent);
