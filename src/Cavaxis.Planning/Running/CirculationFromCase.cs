@@ -39,7 +39,7 @@ public static class CirculationFromCase
             "filling pressures; depletion or overload are not known");
         return new CirculationSetup(
             book.Parameters, book.Origins, book.Assumed, book.NotChecked, curve, circuit,
-            ObservationsFromCase.Read(file, circuit?.PumpReferenceSpeedPerMin));
+            ObservationsFromCase.Read(file, book.Parameters.MassKg, circuit?.PumpReferenceSpeedPerMin));
     }
 
     private static CarbonDioxideFit Blood(CaseFile file, PatientReading reading, ParameterBook book)

@@ -19,4 +19,4 @@ public sealed record CirculationSetup(
     IReadOnlyList<string> NotChecked,
     CarbonDioxideFit CarbonDioxide,
     CircuitParts? Circuit,
-    IReadOnlyList<BedsideObservation> Observations);
+    IReadOnlyList<CaseReading> Observations);
