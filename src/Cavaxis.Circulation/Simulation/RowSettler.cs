@@ -21,7 +21,7 @@ internal sealed class RowSettler<T>
     public const double SampleS = 0.01;
 
     /// <summary>Largest change in a breath, in usual sizes, of results that people see.</summary>
-    public const double UsualBound = 2e-5;
+    public const double UsualBound = 5e-5;
 
     private const double CompressedMl = 60;
     private const int CarbonDioxideBreaths = 6;
@@ -158,7 +158,7 @@ internal sealed class RowSettler<T>
             }
 
             integrator.State.CopyTo(third);
-            if (jumps && round % 3 == 0)
+            if (round % (jumps ? 3 : 5) == 0)
             {
                 SlowModeJump<T>.Apply(first, second, third);
             }

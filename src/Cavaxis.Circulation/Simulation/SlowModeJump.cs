@@ -13,6 +13,9 @@ internal static class SlowModeJump<T>
     where T : unmanaged, ILane<T>
 {
     private const double LeastFactor = 0.2;
+
+    // Where one mode rules, one change points like the next; several modes together are left to die down first.
+    private const double LeastLikeness = 0.95;
     private const double MostFactor = 0.996;
     private const double MostRelativeChange = 0.25;
 
@@ -54,15 +57,18 @@ internal static class SlowModeJump<T>
     {
         double dot = 0;
         double square = 0;
+        double nextSquare = 0;
         foreach (int i in group)
         {
             double before = second[i][lane] - first[i][lane];
-            dot += before * (third[i][lane] - second[i][lane]);
+            double after = third[i][lane] - second[i][lane];
+            dot += before * after;
+            nextSquare += after * after;
             square += before * before;
         }
 
         double shrink = square > 0 ? dot / square : 0;
-        if (!(shrink >= LeastFactor))
+        if (!(shrink >= LeastFactor) || dot < LeastLikeness * Math.Sqrt(square * nextSquare))
         {
             return 0;
         }

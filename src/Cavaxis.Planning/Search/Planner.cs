@@ -1,3 +1,4 @@
+using Cavaxis.Planning.Outlook;
 using System.Runtime.ExceptionServices;
 using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Population;
@@ -49,7 +50,8 @@ public static class Planner
             .ThenBy(f => f.Plan.Configuration)
             .ThenBy(f => f.Combination.Devices, StringComparer.Ordinal)];
         bool[] front = Front(ranked, scale);
-        CannulationPlan[] plans = [.. ranked.Select((f, i) => f.Plan with { Rank = i + 1, OnParetoFront = front[i] })];
+        CannulationPlan[] plans = WithCirculation(
+            context, [.. ranked.Select((f, i) => f with { Plan = f.Plan with { Rank = i + 1, OnParetoFront = front[i] } })]);
         int chosen = ranked.Length == 0 ? 0 : (int)Require.InRange(
             options.ChosenRank, 1, ranked.Length, "plan", "Choose the rank of a plan in the list.");
         return new PlanningResult(
@@ -76,12 +78,19 @@ public static class Planner
     private static IReadOnlyList<string> NotChecked { get; } =
     [
         "How wire and cannula behave in the curved anatomy (loops, perforation force, friction).",
-        "Recirculation itself: only its two limits are given.",
-        "Where native and pump blood meet in the aorta, and the filling of the left ventricle under support.",
+        "Recirculation beyond the model of docs/models/recirculation.md: turning of the cannula, side holes against a wall, a valve that leaks.",
+        "Where native and pump blood meet in the aorta beyond three mixed volumes (ascending, arch, descending).",
         "Clotting, bleeding, infection, and drugs.",
         "The height of the pump below the patient, kinks, and movement with breathing or turning.",
         "The hole map of the device in hand, unless it was entered from its label.",
     ];
+
+    /// <summary>Each plan on the model of the circulation. The rank stands already: the model is one witness, and no reason to turn a plan away.</summary>
+    private static CannulationPlan[] WithCirculation(PlanningContext context, Found[] ranked) =>
+        !context.Options.Circulation || ranked.Length == 0
+            ? [.. ranked.Select(f => f.Plan)]
+            : new CirculationForecast(context, PatientSetBuilder.Of(context))
+                .Of([.. ranked.Select(f => new PlannedSupport(f.Plan, f.Combination, f.Search))]);
 
     /// <summary>Each search holds some hundred rows of numbers: no more searches at once than can run.</summary>
     private static readonly ParallelOptions OnePerCore = new() { MaxDegreeOfParallelism = Environment.ProcessorCount };
