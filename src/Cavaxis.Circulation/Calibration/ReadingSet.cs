@@ -39,7 +39,15 @@ internal sealed class ReadingSet
     /// <param name="summary">The circulation.</param>
     /// <returns>Residuals.</returns>
     public double[] Residuals(CirculationSummary summary) =>
-        [.. Fitted.Select(r => (summary[ObservationTable.Of(r.Kind).Quantity] - r.Value) / r.Sd)];
+        [.. Fitted.Select(r => Residual(r, summary[ObservationTable.Of(r.Kind).Quantity]))];
+
+    /// <summary>Model less reading in standard deviations; oxygen tension by its logarithm, as it runs over two decades.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="model">Value of the model.</param>
+    /// <returns>The residual.</returns>
+    public static double Residual(BedsideObservation reading, double model) => reading.Kind == ObservationKind.RightArmPo2MmHg
+        ? Math.Log(Math.Max(model, 1) / reading.Value) * reading.Value / reading.Sd
+        : (model - reading.Value) / reading.Sd;
 
     private static void Check(CirculationParameters prior, BedsideObservation reading)
     {
