@@ -60,6 +60,10 @@ public sealed class CavaxisApplication(CommandOutput output)
                 .WithDescription("Plan a cannulation: ranked and explained plans for a case file.")
                 .WithExample("plan", "demo/tall-man-severe-lung-failure.json")
                 .WithExample("plan", "case.json", "--report", "plan.html", "--weights", "fit=6,recirculationBound=3");
+            configuration.AddCommand<CirculationCommand>("circulation")
+                .WithDescription("Compute heart, vessels, blood gases and the running circuit of a case.")
+                .WithExample("circulation", "demo/running-veno-venous.json")
+                .WithExample("circulation", "case.json", "--set", "flow=4.5", "--set", "bloodVolumeMl=+500", "--seconds", "60", "--plot", "circulation.svg");
             configuration.AddBranch(CannulaBranch, branch =>
             {
                 branch.SetDescription("The catalogue of generic devices, and devices of your own.");

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Cavaxis.Circulation.Axis;
 using Cavaxis.Circulation.Lanes;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
@@ -33,6 +34,7 @@ internal sealed class AxisTransport<T>
     /// <summary>Flows between the parts, positive towards the tricuspid valve, from the blood flow of the moment.</summary>
     /// <param name="f">Blood flow.</param>
     /// <param name="tricuspid">Flow through the tricuspid valve.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void SetFlows(FlowField<T> f, T tricuspid)
     {
         T[] d = f.Drained;
@@ -67,6 +69,7 @@ internal sealed class AxisTransport<T>
     /// <param name="leftAtrium">Concentration of blood that crosses an atrial opening.</param>
     /// <param name="returned">Concentration of returned blood.</param>
     /// <param name="rates">Where the rates of the ten amounts go.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Rates(
         FlowField<T> f, ReadOnlySpan<T> c, T upper, T hepatic, T lower, T coronary, T leftAtrium, T returned, Span<T> rates)
     {
@@ -99,6 +102,7 @@ internal sealed class AxisTransport<T>
     /// <param name="hepatic">Concentration of the hepatic venous blood.</param>
     /// <param name="lower">Concentration of renal and iliac blood.</param>
     /// <returns>Amounts per second out of the upper, splanchnic and lower veins.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public (T Upper, T Hepatic, T Lower) VenousInflow(FlowField<T> f, ReadOnlySpan<T> c, T upper, T hepatic, T lower) => (
         Upwind(high, upper, c[0]) + Upwind(low, upper, c[1]),
         Upwind(f.HepaticFlow, hepatic, c[7]),

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Cavaxis.Circulation.Lanes;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
 
@@ -95,6 +96,7 @@ internal sealed class BeatClock<T>
 
     /// <summary>Sets the activations for a time in each patient's own beat.</summary>
     /// <param name="time">Time, s.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void At(T time)
     {
         T zero = T.Of(0);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Cavaxis.Circulation.Axis;
 using Cavaxis.Circulation.Lanes;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
@@ -50,6 +51,7 @@ internal sealed class BloodFlowEquations<T>
     /// <param name="clock">Clock, already set to the time.</param>
     /// <param name="y">State.</param>
     /// <param name="f">Where the pressures go.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Pressures(BeatClock<T> clock, ReadOnlySpan<T> y, FlowField<T> f)
     {
         T one = T.Of(1);
@@ -88,6 +90,7 @@ internal sealed class BloodFlowEquations<T>
     /// <param name="y">State.</param>
     /// <param name="dy">Where the rates go.</param>
     /// <param name="f">Where pressures and flows go.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Rates(BeatClock<T> clock, ReadOnlySpan<T> open, ReadOnlySpan<T> y, Span<T> dy, FlowField<T> f)
     {
         Pressures(clock, y, f);
@@ -189,6 +192,7 @@ internal sealed class BloodFlowEquations<T>
         return T.Min(T.Of(1), T.Of(1.15) * two / (two + T.Of(0.15)));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Circuit(T on, ReadOnlySpan<T> y, Span<T> dy, FlowField<T> f)
     {
         T one = T.Of(1);
@@ -237,6 +241,7 @@ internal sealed class BloodFlowEquations<T>
         dy[S.SpeedRatio] = k[CircuitOn] * (T.Min(step, T.Of(0)) + (T.Max(step, T.Of(0)) * T.Min(one, T.Of(10) * spare)));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Volumes(ReadOnlySpan<T> y, Span<T> dy, FlowField<T> f)
     {
         T[] d = f.Drained;

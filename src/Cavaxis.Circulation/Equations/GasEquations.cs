@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Cavaxis.Circulation.Axis;
 using Cavaxis.Circulation.Lanes;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
@@ -31,7 +32,10 @@ internal sealed class GasEquations<T>
     private readonly T[] oxygen = new T[N.Count];
     private readonly T[] carbonDioxide = new T[N.Count];
     private readonly T[] returned = new T[AxisPorts.CellCount];
-    private readonly T[] volume = new T[N.Count];
+    private readonly T[] part = new T[N.Coronary];
+    private readonly T[] fixedInverse = new T[N.Count - N.Coronary];
+    private readonly T[] fixedStoreInverse = new T[N.Count - N.Coronary];
+    private readonly T[] expansion = new T[N.Count];
     private readonly T[] store;
     private readonly T[] compression = new T[N.Count];
     private bool compressed;
@@ -47,6 +51,18 @@ internal sealed class GasEquations<T>
         T rest = T.Of(1) - k[HeartOxygenShare] - k[UpperOxygenShare] - k[SplanchnicOxygenShare];
         store = [tissue * k[HeartOxygenShare], tissue * k[UpperOxygenShare], tissue * k[SplanchnicOxygenShare], tissue * rest];
         Array.Fill(compression, T.Of(1));
+        Array.Fill(part, T.Of(1));
+        for (int c = 0; c < AxisPorts.CellCount; c++)
+        {
+            part[c] = T.Of(AxisTransport<T>.VolumeShare[c]);
+        }
+
+        for (int n = N.Coronary; n < N.Count; n++)
+        {
+            (T blood, T stored) = Holding(n, []);
+            fixedInverse[n - N.Coronary] = T.Of(1) / blood;
+            fixedStoreInverse[n - N.Coronary] = T.Of(1) / (blood + stored);
+        }
     }
 
     /// <summary>Exchange in lungs and membrane.</summary>
@@ -71,6 +87,10 @@ internal sealed class GasEquations<T>
     {
         share.CopyTo(compression);
         compressed = true;
+        for (int n = 0; n < N.Count; n++)
+        {
+            expansion[n] = T.Of(1) / compression[n];
+        }
     }
 
     /// <summary>Back to true volumes. The amounts have to be set to match: see <see cref="Holding"/>.</summary>
@@ -110,22 +130,10 @@ internal sealed class GasEquations<T>
     /// <param name="y">State.</param>
     /// <param name="dy">Rates; those of the volumes are already there.</param>
     /// <param name="f">Blood flow of the moment.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Rates(ReadOnlySpan<T> y, Span<T> dy, FlowField<T> f)
     {
-        T least = T.Of(1e-3);
-        for (int n = 0; n < N.Count; n++)
-        {
-            (T blood, T stored) = Holding(n, y);
-            volume[n] = T.Max(blood, least);
-            oxygen[n] = y[S.Oxygen + n] / (volume[n] * compression[n]);
-            carbonDioxide[n] = y[S.CarbonDioxide + n] / ((volume[n] + stored) * compression[n]);
-        }
-
-        for (int c = 0; c < AxisPorts.CellCount; c++)
-        {
-            returned[c] = y[S.Returned + c] / volume[c];
-        }
-
+        Concentrations(y);
         axis.SetFlows(f, y[S.TricuspidFlow]);
         Carry(y, f, oxygen, dy.Slice(S.Oxygen, N.Count));
         Carry(y, f, carbonDioxide, dy.Slice(S.CarbonDioxide, N.Count));
@@ -145,6 +153,44 @@ internal sealed class GasEquations<T>
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Concentrations(ReadOnlySpan<T> y)
+    {
+        T one = T.Of(1);
+        T least = T.Of(1e-3);
+        for (int n = 0; n < N.Coronary; n++)
+        {
+            T inverse = one / T.Max(part[n] * y[VolumeOfNode[n]], least);
+            oxygen[n] = y[S.Oxygen + n] * inverse;
+            carbonDioxide[n] = y[S.CarbonDioxide + n] * inverse;
+            if (n < AxisPorts.CellCount)
+            {
+                returned[n] = y[S.Returned + n] * inverse;
+            }
+        }
+
+        for (int n = N.Coronary; n < N.Count; n++)
+        {
+            oxygen[n] = y[S.Oxygen + n] * fixedInverse[n - N.Coronary];
+            carbonDioxide[n] = y[S.CarbonDioxide + n] * fixedStoreInverse[n - N.Coronary];
+        }
+
+        for (int n = N.UpperVein; n <= N.LowerVein; n++)
+        {
+            carbonDioxide[n] = y[S.CarbonDioxide + n] / (T.Max(y[VolumeOfNode[n]], least) + store[n - N.UpperVein + 1]);
+        }
+
+        if (compressed)
+        {
+            for (int n = N.PulmonaryVein; n < N.Count; n++)
+            {
+                oxygen[n] *= expansion[n];
+                carbonDioxide[n] *= expansion[n];
+            }
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Carry(ReadOnlySpan<T> y, FlowField<T> f, ReadOnlySpan<T> c, Span<T> rates)
     {
         T inLine = c[N.DrainageLine];
@@ -190,6 +236,7 @@ internal sealed class GasEquations<T>
         rates[N.ReturnLine] = circuit * (c[N.MembraneLung] - c[N.ReturnLine]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Lungs(ReadOnlySpan<T> y, Span<T> dy, FlowField<T> f)
     {
         T tension = T.Of(GasExchange<T>.MmHgPerStandardShare) / k[LungGasVolumeMl];
@@ -211,6 +258,7 @@ internal sealed class GasEquations<T>
         dy[S.CarbonDioxideByLungs] = breathedOut;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Tissues(Span<T> dy)
     {
         T sixty = T.Of(60);
@@ -232,6 +280,7 @@ internal sealed class GasEquations<T>
         return used;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Membrane(ReadOnlySpan<T> y, Span<T> dy)
     {
         T flow = T.Max(T.Of(0), y[S.CircuitFlow]);

@@ -62,15 +62,15 @@ internal readonly record struct EightLanes(Vector512<double> Values) : ILane<Eig
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static EightLanes Exp(EightLanes a) => new(Vector512.Exp(a.Values));
+    public static EightLanes Exp(EightLanes a) => new(Vector512.Create(Vector256.Exp(a.Values.GetLower()), Vector256.Exp(a.Values.GetUpper())));
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static EightLanes Log(EightLanes a) => new(Vector512.Log(a.Values));
+    public static EightLanes Log(EightLanes a) => new(Vector512.Create(Vector256.Log(a.Values.GetLower()), Vector256.Log(a.Values.GetUpper())));
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static EightLanes Cos(EightLanes a) => new(Vector512.Cos(a.Values));
+    public static EightLanes Cos(EightLanes a) => new(Vector512.Create(Vector256.Cos(a.Values.GetLower()), Vector256.Cos(a.Values.GetUpper())));
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -1,6 +1,8 @@
 using Cavaxis.Circulation.Lanes;
 using Cavaxis.Circulation.Parameters;
+using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Solver;
+using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Circulation.Simulation;
 
@@ -53,6 +55,32 @@ public static class CirculationSimulator
             Array.Copy(settled, 0, results, first, count);
         });
         return results;
+    }
+
+    /// <summary>
+    /// Goes on from a settled state with other numbers from time zero on: a drug, a clamp, a new pump flow. A difference of blood volume is
+    /// given to or taken from the veins at once, as blood with the gas contents that are there.
+    /// </summary>
+    /// <param name="start">A settled state.</param>
+    /// <param name="changed">Numbers from time zero on, of the same body mass.</param>
+    /// <param name="seconds">Length, up to an hour.</param>
+    /// <param name="spacingS">Time between samples, s.</param>
+    /// <returns>Every signal over time, and the oxygen budget of the stretch.</returns>
+    /// <exception cref="InputFaultException">Another body mass, a length or spacing out of range, or more blood taken than the veins hold.</exception>
+    /// <exception cref="NotSettledException">The start has not settled, or the equations cannot be solved with these numbers.</exception>
+    public static Trace Run(SettledState start, CirculationParameters changed, double seconds, double spacingS)
+    {
+        ArgumentNullException.ThrowIfNull(start);
+        ArgumentNullException.ThrowIfNull(changed);
+        Require.InRange(changed.MassKg, start.Parameters.MassKg, start.Parameters.MassKg, "massKg", "Change numbers of one patient, not the patient.");
+        try
+        {
+            return TimeRun.Run(start, changed, seconds, spacingS);
+        }
+        catch (StepTooSmallException fault)
+        {
+            throw new NotSettledException(fault.Message);
+        }
     }
 
     private static SettledState[] Guarded<T>(CirculationParameters[] set, double[][] starts, Tolerance tolerance, double bound)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Cavaxis.Circulation.Equations;
 using Cavaxis.Circulation.Lanes;
 using Cavaxis.Circulation.Parameters;
@@ -305,6 +306,7 @@ internal sealed class LaneIntegrator<T>
         return false;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Stages(T start, T h)
     {
         T[] k0 = k[0];
@@ -381,6 +383,7 @@ internal sealed class LaneIntegrator<T>
     }
 
     /// <summary>Largest weighted error of each patient: the worst quantity counts, not a mean that many quiet ones would dilute.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private T ErrorNorm(T h)
     {
         double[] e = DormandPrince.Error;

@@ -22,7 +22,7 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
         ArgumentNullException.ThrowIfNull(settings);
         PlanningOptions options = PlanOptionsReader.Read(settings);
         ReportFile? report = settings.ReportPath is null ? null : ReportFile.For(settings.ReportPath);
-        CaseFile caseFile = ReadCase(settings.CasePath);
+        CaseFile caseFile = CaseInput.Read(settings.CasePath);
         RuleBook rules = settings.Rules is null
             ? RuleBookReader.BuiltIn
             : RuleBookReader.Read(InputFile.ReadAll(settings.Rules, CaseFileReader.LargestFileBytes), settings.Rules);
@@ -64,11 +64,5 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
             // Planning knows how many plans there are, and not what the option is called here.
             throw new InputFaultException(e.Faults[0] with { Code = FaultCode.BadOption, Field = "--plan" });
         }
-    }
-
-    private static CaseFile ReadCase(string path)
-    {
-        using FileStream stream = InputFile.Open(path);
-        return CaseFileReader.ReadStream(stream, Path.GetFileName(path));
     }
 }

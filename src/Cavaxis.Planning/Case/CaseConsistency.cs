@@ -28,6 +28,7 @@ internal static class CaseConsistency
         Axis(file, ledger);
         Blood(file.Blood, ledger);
         BodySizeLimits.Check(file.Patient, ledger);
+        RunningConsistency.Check(file, ledger);
     }
 
     private static void Vessels(CaseFile file, FaultLedger ledger)

@@ -64,6 +64,18 @@ public sealed record CaseFile
     [Meaning("Imaging and tools on hand.")]
     public ResourceSection Resources { get; init; } = new();
 
+    /// <summary>Ventilation.</summary>
+    [Meaning("How the patient breathes or is ventilated at the time of the observations.")]
+    public VentilationSection Ventilation { get; init; } = new();
+
+    /// <summary>Support as it runs.</summary>
+    [Meaning("Support as it runs, for the circulation; planning does not use it.")]
+    public RunningSection Running { get; init; } = new();
+
+    /// <summary>Bedside observations.</summary>
+    [Meaning("What was read at the bedside at one time, with the support that ran then; for calibration.")]
+    public ObservationSection Observations { get; init; } = new();
+
     /// <summary>Devices on hand.</summary>
     [Meaning("Identifiers of the devices on hand; leave out to consider the whole catalogue.")]
     [Text(200)]

@@ -1,0 +1,33 @@
+using System.ComponentModel;
+using Spectre.Console.Cli;
+
+namespace Cavaxis.Cli.Commands;
+
+/// <summary>What <c>circulation</c> takes.</summary>
+public sealed class CirculationSettings : CatalogueSettings
+{
+    /// <summary>The case file; left out only with <c>--parameters</c>.</summary>
+    [CommandArgument(0, "[CASE.json]")]
+    [Description("The case file (docs/case-file.md).")]
+    public string? CasePath { get; init; }
+
+    /// <summary>Changes.</summary>
+    [CommandOption("--set <NAME=VALUE>")]
+    [Description("Change a number of the model, e.g. peepCmH2O=12, flow=4.5, bloodVolumeMl=+500, contractility=80%; may be given several times.")]
+    public string[] Changes { get; init; } = [];
+
+    /// <summary>Length of a run over time.</summary>
+    [CommandOption("--seconds <NUMBER>")]
+    [Description("Also compute this long over time, from the moment of the changes on, 1 to 3600 s.")]
+    public string? Seconds { get; init; }
+
+    /// <summary>Picture file.</summary>
+    [CommandOption("--plot <FILE>")]
+    [Description("Draw pressures, loops, flows and recirculation: FILE.svg or FILE.png.")]
+    public string? PlotPath { get; init; }
+
+    /// <summary>List the numbers of the model.</summary>
+    [CommandOption("--parameters")]
+    [Description("List every number of the model with its value, range and source, and compute nothing.")]
+    public bool Parameters { get; init; }
+}

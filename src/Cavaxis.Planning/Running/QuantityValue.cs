@@ -1,0 +1,11 @@
+using Cavaxis.Planning.Case;
+
+namespace Cavaxis.Planning.Running;
+
+/// <summary>A computed quantity.</summary>
+/// <param name="Name">Name; ends with its unit.</param>
+/// <param name="Words">In plain words.</param>
+/// <param name="Value">Value.</param>
+/// <param name="Unit">Unit; "1" for a pure number.</param>
+[Meaning("A quantity of the settled circulation, as it is measured at the bedside; calculated by the model.")]
+public sealed record QuantityValue(string Name, string Words, double Value, string Unit);
