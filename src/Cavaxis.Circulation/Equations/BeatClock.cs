@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Cavaxis.Circulation.Lanes;
+using Cavaxis.Circulation.Parameters;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
 
 namespace Cavaxis.Circulation.Equations;
@@ -68,6 +69,14 @@ internal sealed class BeatClock<T>
 
     /// <summary>Filling of a balloon pump, 0 to 1.</summary>
     public T Balloon { get; private set; }
+
+    /// <summary>Factor on the time marks of a beat of one second.</summary>
+    /// <param name="patient">Parameters.</param>
+    /// <param name="periodS">Length of the beat, s.</param>
+    /// <returns>Factor.</returns>
+    public static double Scale(CirculationParameters patient, double periodS) => Math.Min(
+        Math.Sqrt(periodS),
+        periodS * MostOfBeat / (patient[AtrioventricularDelayS] + patient[VentricularRiseS] + patient[VentricularFallS]));
 
     /// <summary>Begins beats.</summary>
     /// <param name="start">Start, s.</param>

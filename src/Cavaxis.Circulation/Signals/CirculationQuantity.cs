@@ -36,7 +36,7 @@ public enum CirculationQuantity
     /// <summary>Mean pulmonary venous pressure.</summary>
     WedgePressureMmHg,
 
-    /// <summary>Left ventricular pressure at its largest volume.</summary>
+    /// <summary>Left ventricular pressure at the onset of ventricular activation.</summary>
     LeftVentricularEndDiastolicPressureMmHg,
 
     /// <summary>Largest left ventricular volume.</summary>

@@ -70,7 +70,7 @@ public sealed class CirculationSummary
         double area = OutflowAreaCm2 * Math.Pow(p.MassKg / ParameterTable.ReferenceMassKg, 2.0 / 3);
         double lung = b.Mean(Signal.LungFlow);
         double systemic = b.Mean(Signal.SystemicFlow);
-        set(LeftVentricularEndDiastolicPressureMmHg, EndDiastolicPressure(b));
+        set(LeftVentricularEndDiastolicPressureMmHg, EndDiastolicPressure(p, b));
         set(LeftVentricularEndDiastolicVolumeMl, largest);
         set(LeftVentricularEndSystolicVolumeMl, smallest);
         set(LeftVentricularEjectionFractionPercent, 100 * (largest - smallest) / largest);
@@ -128,21 +128,16 @@ public sealed class CirculationSummary
             new OneLane(b.Mean(Signal.AscendingCarbonDioxide) / 100), new OneLane(b.Mean(Signal.AscendingOxygen) / 100)).Value);
     }
 
-    private static double EndDiastolicPressure(BreathRecord b)
+    /// <summary>Mean over the beats of the left ventricular pressure at the onset of ventricular activation.</summary>
+    private static double EndDiastolicPressure(CirculationParameters p, BreathRecord b)
     {
-        ReadOnlySpan<double> volume = b[Signal.LeftVentricularVolume];
+        double beat = b.PeriodS / b.Beats;
+        double onset = p[CirculationParameter.AtrioventricularDelayS] * BeatClock<OneLane>.Scale(p, beat);
         double sum = 0;
-        for (int beat = 0; beat < b.Beats; beat++)
+        for (int i = 0; i < b.Beats; i++)
         {
-            int from = beat * volume.Length / b.Beats;
-            int to = (beat + 1) * volume.Length / b.Beats;
-            int at = from;
-            for (int i = from; i < to; i++)
-            {
-                at = volume[i] > volume[at] ? i : at;
-            }
-
-            sum += b[Signal.LeftVentricularPressure][at];
+            int at = (int)Math.Round(((i * beat) + onset) / b.PeriodS * b.Count);
+            sum += b[Signal.LeftVentricularPressure][Math.Min(at, b.Count - 1)];
         }
 
         return sum / b.Beats;
