@@ -10,9 +10,9 @@ namespace Cavaxis.Circulation.Calibration;
 /// </summary>
 internal sealed class CalibrationSearch
 {
-    private const double FirstStride = 0.3;
-    private const double BeliefStride = 0.25;
-    private const double LeastStride = 0.03;
+    private const double FirstStride = 0.4;
+    private const double BeliefStride = 0.3;
+    private const double LeastStride = 0.05;
     private const double LongestStep = 2;
 
     // Gain of the objective, in squared standard deviations, below which a step is not worth taking.

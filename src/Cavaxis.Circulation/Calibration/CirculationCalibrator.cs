@@ -10,9 +10,8 @@ namespace Cavaxis.Circulation.Calibration;
 public static class CirculationCalibrator
 {
     // Looser than for results that people see: the error stays below a hundredth of the spread of any reading.
-    private const double SearchBound = 5e-4;
+    private const double SearchBound = 1e-4;
 
-    internal static int Count;
     private static readonly Tolerance SearchTolerance = new(1e-4);
 
     /// <summary>Fits one patient.</summary>
@@ -75,7 +74,6 @@ public static class CirculationCalibrator
         {
             running.RemoveAll(static search => !search.MoveNext());
             Trial[] asked = [.. running.SelectMany(static search => search.Current)];
-            Count += asked.Length;
             if (running.Count == 0)
             {
                 return;
