@@ -16,10 +16,10 @@ internal sealed class CalibrationSearch
     private const double LongestStep = 2;
 
     // Gain of the objective, in squared standard deviations, below which a step is not worth taking.
-    private const double SmallGain = 0.1;
+    private const double SmallGain = 0.2;
 
     // Slopes count as those of the best place while it has moved by less than this, in standard deviations of the belief.
-    private const double NearEnough = 0.4;
+    private const double NearEnough = 0.5;
 
     // Slopes are computed anew after so many steps, or when a step gains less than this share of what they promise.
     private const int MostLearnt = 2;

@@ -10,7 +10,7 @@ namespace Cavaxis.Circulation.Calibration;
 public static class CirculationCalibrator
 {
     // Looser than for results that people see: the error stays below a hundredth of the spread of any reading.
-    private const double SearchBound = 1e-4;
+    private const double SearchBound = 2e-4;
 
     private static readonly Tolerance SearchTolerance = new(1e-4);
 
