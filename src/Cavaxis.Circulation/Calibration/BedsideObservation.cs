@@ -33,5 +33,5 @@ public sealed record BedsideObservation
     /// <param name="value">Value in the unit of the kind.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="InputFaultException">The value is out of range.</exception>
-    public static BedsideObservation Of(ObservationKind kind, double value) => new(kind, value, ObservationTable.Of(kind).DefaultSd);
+    public static BedsideObservation Of(ObservationKind kind, double value) => new(kind, value, ObservationTable.Of(kind).SdAt(value));
 }

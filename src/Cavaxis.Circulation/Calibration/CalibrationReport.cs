@@ -87,7 +87,7 @@ internal static class CalibrationReport
             reading.Kind,
             Estimate.Normal(reading.Value, reading.Sd, Origin.Measured),
             Estimate.Normal(fitted, 0, Origin.Calculated),
-            (reading.Value - fitted) / reading.Sd,
+            -ReadingSet.Residual(reading, fitted),
             SearchSpace.DirectTarget(state.Parameters, reading.Kind) is not null);
     }
 }

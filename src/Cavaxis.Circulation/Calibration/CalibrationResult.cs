@@ -30,7 +30,7 @@ public sealed record CalibrationResult
     /// <summary>Readings that contradict each other or that the model cannot reach, one sentence each.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
 
-    /// <summary>Sum of squared residuals of the fitted readings, in standard deviations.</summary>
+    /// <summary>Sum of squared residuals of the fitted readings, in standard deviations of reading and model together.</summary>
     public required double ChiSquare { get; init; }
 
     /// <summary>Chance of a larger misfit, prior included, if model, prior and spreads were right.</summary>

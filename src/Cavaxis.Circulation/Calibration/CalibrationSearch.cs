@@ -10,18 +10,24 @@ namespace Cavaxis.Circulation.Calibration;
 /// </summary>
 internal sealed class CalibrationSearch
 {
-    private const double FirstStride = 0.5;
-    private const double LeastStride = 0.1;
+    private const double FirstStride = 0.4;
+    private const double BeliefStride = 0.3;
+    private const double LeastStride = 0.05;
     private const double LongestStep = 2;
 
     // Gain of the objective, in squared standard deviations, below which a step is not worth taking.
-    private const double SmallGain = 0.02;
+    private const double SmallGain = 0.2;
 
     // Slopes count as those of the best place while it has moved by less than this, in standard deviations of the belief.
-    private const double NearEnough = 0.4;
+    private const double NearEnough = 0.5;
 
-    private static readonly double[] StepShares = [1, 0.5, 0.2];
-    private static readonly double[] ShortShares = [0.08, 0.03];
+    // Slopes are computed anew after so many steps, or when a step gains less than this share of what they promise.
+    private const int MostLearnt = 2;
+    private const double FairShare = 0.4;
+
+    // Marquardt's damping of the steps that are tried side by side, and of those tried when none of them gains.
+    private static readonly double[] Dampings = [0, 0.5, 4];
+    private static readonly double[] StrongDampings = [20, 100];
 
     private readonly SearchSpace space;
     private readonly ReadingSet readings;
@@ -33,6 +39,8 @@ internal sealed class CalibrationSearch
     private double[] differentiatedAt = [];
     private bool exact;
     private bool stuck;
+    private int learnt;
+    private double expected;
 
     /// <summary>Prepares.</summary>
     /// <param name="space">What is searched.</param>
@@ -88,7 +96,7 @@ internal sealed class CalibrationSearch
 
         while (true)
         {
-            double[] step = Step(out double gain);
+            double gain = Step(0).Gain;
             bool last = gain < SmallGain || Rounds >= options.MostRounds;
             if (last && exact)
             {
@@ -107,11 +115,12 @@ internal sealed class CalibrationSearch
             }
 
             Rounds++;
-            Trial[] trials = [.. StepShares.Select(share => Ahead(step, share))];
+            expected = gain;
+            Trial[] trials = [.. Dampings.Select(Ahead)];
             yield return trials;
             if (!Accept(trials) && exact)
             {
-                Trial[] shorter = [.. ShortShares.Select(share => Ahead(step, share))];
+                Trial[] shorter = [.. StrongDampings.Select(Ahead)];
                 yield return shorter;
                 if (!Accept(shorter))
                 {
@@ -125,20 +134,23 @@ internal sealed class CalibrationSearch
 
     private static double Objective(double[] place, double[] misfit) => place.Sum(static x => x * x) + misfit.Sum(static x => x * x);
 
-    private double[] Step(out double gain)
+    /// <summary>Step with damping, and the gain of the objective that the slopes promise for it.</summary>
+    private (double[] Step, double Gain) Step(double damping)
     {
         Vector<double> place = new DenseVector([.. centre.Place]);
         Vector<double> misfit = new DenseVector(residuals.Length > 0 ? [.. residuals] : [0]);
         Vector<double> slope = place + slopes.TransposeThisAndMultiply(misfit);
-        Vector<double> step = -LaplaceBelief.Precision(slopes).Cholesky().Solve(slope);
-        gain = -slope.DotProduct(step);
+        Matrix<double> damped = LaplaceBelief.Precision(slopes);
+        damped.SetDiagonal(damped.Diagonal() * (1 + damping));
+        Vector<double> step = -damped.Cholesky().Solve(slope);
         double longest = step.AbsoluteMaximum();
-        return [.. step.Select(s => longest > LongestStep ? s * LongestStep / longest : s)];
+        return ([.. step.Select(s => longest > LongestStep ? s * LongestStep / longest : s)], -slope.DotProduct(step));
     }
 
-    private Trial Ahead(double[] step, double share)
+    private Trial Ahead(double damping)
     {
-        double[] place = [.. centre.Place.Select((p, i) => p + (share * step[i]))];
+        double[] step = Step(damping).Step;
+        double[] place = [.. centre.Place.Select((p, i) => p + step[i])];
         CirculationParameters patient = space.At(place);
         return new Trial(place, patient, forecast.At(centre, place, patient));
     }
@@ -157,6 +169,7 @@ internal sealed class CalibrationSearch
             Learn(trial.Place, misfit);
         }
 
+        double won = settled.Length == 0 ? 0 : present - settled[0].Objective;
         stuck = settled.Length == 0 || settled[0].Objective > present - (SmallGain / 10);
         if (stuck)
         {
@@ -165,7 +178,14 @@ internal sealed class CalibrationSearch
 
         (centre, residuals) = (settled[0].Trial, settled[0].Misfit);
         LaplaceBelief belief = new(centre.Place, slopes);
+        learnt++;
+        stuck = learnt > MostLearnt || won < FairShare * expected;
         exact &= !centre.Place.Where((p, i) => Math.Abs(p - differentiatedAt[i]) > NearEnough * belief.Sd(i)).Any();
+        if (exact)
+        {
+            stuck = false;
+        }
+
         return true;
     }
 
@@ -181,12 +201,12 @@ internal sealed class CalibrationSearch
         slopes += (changed - (slopes * moved)).OuterProduct(moved) / moved.DotProduct(moved);
     }
 
-    /// <summary>Slopes by differences of half a standard deviation of the present belief; backward where forward does not settle.</summary>
+    /// <summary>Slopes by differences of a quarter of a standard deviation of the present belief; backward where forward does not settle.</summary>
     private IEnumerable<IReadOnlyList<Trial>> Differentiate()
     {
         bool known = forecast.Known;
         LaplaceBelief? belief = known ? new LaplaceBelief(centre.Place, slopes) : null;
-        double[] strides = [.. Enumerable.Range(0, space.Count).Select(i => belief is null ? FirstStride : Math.Max(LeastStride, FirstStride * belief.Sd(i)))];
+        double[] strides = [.. Enumerable.Range(0, space.Count).Select(i => belief is null ? FirstStride : Math.Max(LeastStride, BeliefStride * belief.Sd(i)))];
         Trial[] forward = [.. Enumerable.Range(0, space.Count).Select(i => Beside(i, centre.Place[i] > 0 ? -strides[i] : strides[i]))];
         yield return forward;
         Trial[] again = [.. Enumerable.Range(0, space.Count).Where(i => !forward[i].Settled)
@@ -220,7 +240,7 @@ internal sealed class CalibrationSearch
         slopes = result;
         forecast.Learn(centre, found);
         differentiatedAt = centre.Place;
-        (exact, stuck) = (true, false);
+        (exact, stuck, learnt) = (true, false, 0);
     }
 
     private Trial Beside(int axis, double stride)

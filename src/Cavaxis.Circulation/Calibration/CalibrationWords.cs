@@ -82,7 +82,7 @@ internal static class CalibrationWords
             if (Math.Abs(against) > FarReading)
             {
                 BedsideObservation r = readings.Fitted[k];
-                double fitted = r.Value + (residuals[k] * r.Sd);
+                double fitted = state.RequireSummary()[ObservationTable.Of(r.Kind).Quantity];
                 sentences.Add(string.Create(
                     culture,
                     $"The {ObservationTable.Of(r.Kind).Words} of {r.Value:G4} does not go with the other readings and the prior ({Math.Abs(against):F1} standard deviations); the fit gives {fitted:G4}."));

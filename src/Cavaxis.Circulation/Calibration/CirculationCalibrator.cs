@@ -1,3 +1,4 @@
+using Cavaxis.Circulation.Lanes;
 using Cavaxis.Circulation.Parameters;
 using Cavaxis.Circulation.Simulation;
 using Cavaxis.Circulation.Solver;
@@ -9,10 +10,9 @@ namespace Cavaxis.Circulation.Calibration;
 public static class CirculationCalibrator
 {
     // Looser than for results that people see: the error stays below a hundredth of the spread of any reading.
-    private const double SearchBound = 1e-4;
+    private const double SearchBound = 2e-4;
 
-    internal static int Count;
-    private static readonly Tolerance SearchTolerance = new(5e-5);
+    private static readonly Tolerance SearchTolerance = new(1e-4);
 
     /// <summary>Fits one patient.</summary>
     /// <param name="prior">The patient before the readings: configuration, ports, sweep, ventilation and prior values.</param>
@@ -57,7 +57,12 @@ public static class CirculationCalibrator
         Drive([.. all.Select(static a => a.Search.Run().GetEnumerator())], cancellation);
 
         // What people see is settled as everything else that people see.
-        IReadOnlyList<SettledState> best = CirculationSimulator.Settle([.. all.Select(static a => a.Search.Best.Patient)], cancellation);
+        IReadOnlyList<SettledState> best = CirculationSimulator.Settle(
+            [.. all.Select(static a => a.Search.Best.Patient)],
+            [.. all.Select(static a => a.Search.Best.Settled ? a.Search.Best.State!.State.ToArray() : null)],
+            Tolerance.Usual,
+            RowSettler<EightLanes>.UsualBound,
+            cancellation);
         return [.. all.Select((a, i) => CalibrationReport.Of(a.Space, a.Readings, a.Search, best[i], chosen))];
     }
 
@@ -69,7 +74,6 @@ public static class CirculationCalibrator
         {
             running.RemoveAll(static search => !search.MoveNext());
             Trial[] asked = [.. running.SelectMany(static search => search.Current)];
-            Count += asked.Length;
             if (running.Count == 0)
             {
                 return;

@@ -13,6 +13,7 @@ namespace Cavaxis.Circulation.Calibration;
 /// <param name="High">Highest accepted value.</param>
 /// <param name="DefaultSd">Standard deviation of one reading against the truth, in its unit, where none is given.</param>
 /// <param name="Source">Where that spread comes from.</param>
+/// <param name="RelativeSd">The default is at least this share of the value.</param>
 public sealed record ObservationDefinition(
     ObservationKind Kind,
     string Name,
@@ -22,4 +23,11 @@ public sealed record ObservationDefinition(
     double Low,
     double High,
     double DefaultSd,
-    Source Source);
+    Source Source,
+    double RelativeSd = 0)
+{
+    /// <summary>The usual spread of a reading of a value.</summary>
+    /// <param name="value">The value, in the unit of the kind.</param>
+    /// <returns>Standard deviation in the same unit.</returns>
+    public double SdAt(double value) => Math.Max(DefaultSd, RelativeSd * Math.Abs(value));
+}

@@ -37,21 +37,21 @@ public static class ObservationTable
         Row(ObservationKind.PulmonaryArteryDiastolicMmHg, "diastolic pulmonary artery pressure", "mmHg", CirculationQuantity.PulmonaryArteryDiastolicMmHg, -5, 80, 2.5, Transducer),
         Row(ObservationKind.WedgeMmHg, "wedge pressure", "mmHg", CirculationQuantity.WedgePressureMmHg, -5, 60, 2, Transducer),
         Row(ObservationKind.HeartRatePerMin, "heart rate", "/min", CirculationQuantity.HeartRatePerMin, 20, 260, 1, Circuit),
-        Row(ObservationKind.OutflowVelocityTimeIntegralCm, "velocity-time integral of the outflow", "cm", CirculationQuantity.OutflowVelocityTimeIntegralCm, 0, 50, 1.5, Echo),
+        Row(ObservationKind.OutflowVelocityTimeIntegralCm, "velocity-time integral of the outflow", "cm", CirculationQuantity.OutflowVelocityTimeIntegralCm, 0, 50, 1, Echo, 0.1),
         Row(ObservationKind.EjectionFractionPercent, "ejection fraction", "%", CirculationQuantity.LeftVentricularEjectionFractionPercent, 0, 90, 6, Echo),
-        Row(ObservationKind.NativeOutputLPerMin, "output of the heart", "L/min", CirculationQuantity.NativeOutputLPerMin, 0, 25, 0.5, Thermodilution),
+        Row(ObservationKind.NativeOutputLPerMin, "output of the heart", "L/min", CirculationQuantity.NativeOutputLPerMin, 0, 25, 0.3, Thermodilution, 0.1),
         Row(ObservationKind.PreMembraneSaturationPercent, "saturation before the membrane lung", "%", CirculationQuantity.PreMembraneSaturationPercent, 5, 100, 2, Oximeter),
         Row(ObservationKind.PostMembraneSaturationPercent, "saturation after the membrane lung", "%", CirculationQuantity.PostMembraneSaturationPercent, 5, 100, 1, Oximeter),
         Row(ObservationKind.MixedVenousSaturationPercent, "mixed venous saturation", "%", CirculationQuantity.PulmonaryArterySaturationPercent, 5, 100, 2, Oximeter),
         Row(ObservationKind.CentralVenousSaturationPercent, "central venous saturation", "%", CirculationQuantity.VenousSaturationPercent, 5, 100, 5, Upstream),
         Row(ObservationKind.RightArmSaturationPercent, "saturation of the right arm", "%", CirculationQuantity.RightArmSaturationPercent, 5, 100, 1.5, Oximeter),
-        Row(ObservationKind.RightArmPo2MmHg, "oxygen tension of the right arm", "mmHg", CirculationQuantity.RightArmPo2MmHg, 10, 700, 6, Gas),
-        Row(ObservationKind.RightArmPco2MmHg, "carbon dioxide tension of the right arm", "mmHg", CirculationQuantity.RightArmPco2MmHg, 5, 200, 3, Gas),
+        Row(ObservationKind.RightArmPo2MmHg, "oxygen tension of the right arm", "mmHg", CirculationQuantity.RightArmPo2MmHg, 10, 700, 4, Gas, 0.07),
+        Row(ObservationKind.RightArmPco2MmHg, "carbon dioxide tension of the right arm", "mmHg", CirculationQuantity.RightArmPco2MmHg, 5, 200, 2, Gas, 0.05),
         Row(ObservationKind.LegSaturationPercent, "saturation of the leg", "%", CirculationQuantity.LowerBodySaturationPercent, 5, 100, 1.5, Oximeter),
         Row(ObservationKind.PumpFlowLPerMin, "pump flow", "L/min", CirculationQuantity.PumpFlowLPerMin, 0, 10, 0.15, Circuit),
         Row(ObservationKind.PumpSpeedRatio, "pump speed over the speed of its curve", "1", CirculationQuantity.PumpSpeedRatio, 0, 3, 0.02, Circuit),
         Row(ObservationKind.InletPressureMmHg, "pressure before the pump", "mmHg", CirculationQuantity.InletPressureMmHg, -400, 100, 5, Circuit),
-        Row(ObservationKind.OutletPressureMmHg, "pressure after the pump", "mmHg", CirculationQuantity.OutletPressureMmHg, -50, 800, 8, Circuit),
+        Row(ObservationKind.OutletPressureMmHg, "pressure after the pump", "mmHg", CirculationQuantity.OutletPressureMmHg, -50, 800, 5, Circuit, 0.03),
         Row(ObservationKind.RecirculationPercent, "recirculation by dilution", "%", CirculationQuantity.RecirculationPercent, 0, 100, 5, Circuit),
         Row(ObservationKind.AorticValveOpenPercent, "share of the beat with the aortic valve open", "%", CirculationQuantity.AorticValveOpenPercent, 0, 60, 4, Echo),
     ];
@@ -80,9 +80,9 @@ public static class ObservationTable
         "Name the reading as in this list."));
 
     private static ObservationDefinition Row(
-        ObservationKind kind, string words, string unit, CirculationQuantity quantity, double low, double high, double sd, Source source)
+        ObservationKind kind, string words, string unit, CirculationQuantity quantity, double low, double high, double sd, Source source, double relative = 0)
     {
         string name = kind.ToString();
-        return new ObservationDefinition(kind, char.ToLowerInvariant(name[0]) + name[1..], words, unit, quantity, low, high, sd, source);
+        return new ObservationDefinition(kind, char.ToLowerInvariant(name[0]) + name[1..], words, unit, quantity, low, high, sd, source, relative);
     }
 }

@@ -8,6 +8,12 @@ namespace Cavaxis.Circulation.Calibration;
 /// <summary>The readings that are fitted, and how far a circulation is from them.</summary>
 internal sealed class ReadingSet
 {
+    /// <summary>
+    /// Spread of the model itself, as a share of the spread of a reading: what it leaves out, and what a normal belief leaves out of a curved one.
+    /// It is added in squares. Chosen so that intervals hold in the recovery study.
+    /// </summary>
+    public const double ModelShare = 0.5;
+
     /// <summary>Sorts the readings.</summary>
     /// <param name="prior">The patient.</param>
     /// <param name="readings">All readings.</param>
@@ -35,11 +41,19 @@ internal sealed class ReadingSet
     /// <summary>Those that are fitted.</summary>
     public IReadOnlyList<BedsideObservation> Fitted { get; }
 
-    /// <summary>Model less reading in standard deviations, for each fitted reading.</summary>
+    /// <summary>Model less reading in standard deviations of reading and model together, for each fitted reading.</summary>
     /// <param name="summary">The circulation.</param>
     /// <returns>Residuals.</returns>
     public double[] Residuals(CirculationSummary summary) =>
-        [.. Fitted.Select(r => (summary[ObservationTable.Of(r.Kind).Quantity] - r.Value) / r.Sd)];
+        [.. Fitted.Select(r => Residual(r, summary[ObservationTable.Of(r.Kind).Quantity]) / Math.Sqrt(1 + (ModelShare * ModelShare)))];
+
+    /// <summary>Model less reading in standard deviations of the reading; oxygen tension by its logarithm, as it runs over two decades.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="model">Value of the model.</param>
+    /// <returns>The residual.</returns>
+    public static double Residual(BedsideObservation reading, double model) => reading.Kind == ObservationKind.RightArmPo2MmHg
+        ? Math.Log(Math.Max(model, 1) / reading.Value) * reading.Value / reading.Sd
+        : (model - reading.Value) / reading.Sd;
 
     private static void Check(CirculationParameters prior, BedsideObservation reading)
     {
