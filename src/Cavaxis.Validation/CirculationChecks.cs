@@ -73,10 +73,10 @@ public sealed class CirculationChecks : IReferenceChecks
     private static IEnumerable<ValidationRow> Young(CirculationSummary twenty, CirculationSummary ten, CirculationSummary newborn) =>
     [
         Row("Child of 20 kg: mean arterial pressure, 3 to 12 years", Children, 71, twenty[MeanArterialPressureMmHg], "mmHg", Tolerance.Absolute, 6),
-        Row("Child of 20 kg: heart rate, 5 to 12 years", Children, 87.5, twenty[HeartRatePerMin], "/min", Tolerance.Absolute, 22.5),
+        Row("Child of 20 kg: heart rate, 5 to 12 years", Children, 87.5, twenty[CirculationQuantity.HeartRatePerMin], "/min", Tolerance.Absolute, 22.5),
         Row("Child of 10 kg: mean arterial pressure, around 1 year", Children, 57.5, ten[MeanArterialPressureMmHg], "mmHg", Tolerance.Absolute, 7.5),
         Row("Newborn of 3.5 kg: mean arterial pressure", Children, 47.5, newborn[MeanArterialPressureMmHg], "mmHg", Tolerance.Absolute, 7.5),
-        Row("Newborn of 3.5 kg: heart rate", Children, 140, newborn[HeartRatePerMin], "/min", Tolerance.Absolute, 40),
+        Row("Newborn of 3.5 kg: heart rate", Children, 140, newborn[CirculationQuantity.HeartRatePerMin], "/min", Tolerance.Absolute, 40),
         Row(
             "Newborn of 3.5 kg: cardiac output", new("Williams 1993, quoted in a report of a national academy", Certainty.SeenSecondHand), 0.6,
             newborn[NativeOutputLPerMin], "L/min", Tolerance.Relative, 0.25),

@@ -66,10 +66,11 @@ internal static class AdultPresets
         ]),
         new("tamponade", "Adult with fluid under pressure in the pericardium.", ParameterTable.ReferenceMassKg,
         [
-            new(PericardiumVolumeMl, 300, Pericardium),
-            new(PericardiumWidthMl, 40, Pericardium),
-            new(PericardiumScaleMmHg, 9, Pericardium),
+            new(PericardiumVolumeMl, 200, Pericardium),
+            new(PericardiumWidthMl, 30, Pericardium),
+            new(PericardiumScaleMmHg, 10, Pericardium),
             new(HeartRatePerMin, 110, Pericardium),
+            new(BloodVolumeMl, 5500, new("fluids given, assumed", Certainty.Assumption)),
         ]),
     ];
 }
