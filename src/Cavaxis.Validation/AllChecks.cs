@@ -6,7 +6,7 @@ public static class AllChecks
     private static readonly IReferenceChecks[] Checks =
     [
         new BloodChecks(), new DeviceChecks(), new DeviceCannulaChecks(), new AnatomyChecks(), new AnatomyPopulationChecks(),
-        new PlanningChecks(),
+        new PlanningChecks(), new RecirculationChecks(),
     ];
 
     /// <summary>Computes every row now.</summary>
