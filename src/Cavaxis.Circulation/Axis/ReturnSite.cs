@@ -1,8 +1,16 @@
 namespace Cavaxis.Circulation.Axis;
 
-/// <summary>A return port.</summary>
-/// <param name="PositionMm">Position, mm along the axis.</param>
-/// <param name="Direction">Where its jet points.</param>
-/// <param name="DiameterMm">Diameter of the jet where it leaves.</param>
-/// <param name="RotationDeg">For a sideways port: turn about the cannula away from the valve, degrees.</param>
-public readonly record struct ReturnSite(double PositionMm, ReturnDirection Direction, double DiameterMm, double RotationDeg = 0);
+/// <summary>The port through which blood comes back.</summary>
+/// <param name="PositionMm">Arc length from the superior cavo-atrial junction, mm, positive to the feet.</param>
+/// <param name="Direction">Where the jet points.</param>
+/// <param name="RotationDeg">Turn of a side port away from the tricuspid valve, −180 to 180 degrees; without meaning for axial jets.</param>
+/// <param name="DiameterMm">Diameter of the port, mm.</param>
+/// <param name="LateralDistanceToTricuspidMm">From the axis to the plane of the tricuspid annulus, mm.</param>
+/// <param name="AnnulusRadiusMm">Radius of the tricuspid annulus, mm.</param>
+public readonly record struct ReturnSite(
+    double PositionMm,
+    JetDirection Direction,
+    double RotationDeg,
+    double DiameterMm,
+    double LateralDistanceToTricuspidMm,
+    double AnnulusRadiusMm);

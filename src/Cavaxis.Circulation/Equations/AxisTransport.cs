@@ -53,10 +53,18 @@ internal sealed class AxisTransport<T>
         flow[8] = iliac + r[9] - d[9] - (T.Of(VolumeShare[9]) * f.AbdominalCavaChange);
         flow[7] = flow[8] + renal + r[8] - d[8] - (T.Of(VolumeShare[8]) * f.AbdominalCavaChange);
         T caval = k[CavalMixingMlPerS];
-        T atrial = k[AtrialMixingMlPerS] + (k[JetMixing] * T.Max(T.Of(0), f.VenousReturnFlow));
+        T atrial = k[AtrialMixingMlPerS];
         exchange[0] = exchange[6] = exchange[7] = exchange[8] = caval;
         exchange[1] = exchange[5] = caval + (T.Of(0.25) * atrial);
         exchange[2] = exchange[3] = exchange[4] = atrial;
+
+        // A jet stirs where it comes to rest: entrainment is in proportion to its own flow, and blood that it draws in must flow back.
+        T stirring = k[JetMixing];
+        for (int j = 0; j < Joints.Length; j++)
+        {
+            (int from, int to) = Joints[j];
+            exchange[j] += stirring * T.Max(T.Of(0), r[from] + r[to]);
+        }
     }
 
     /// <summary>Rates of the amounts carried in the ten parts, without what leaves through the tricuspid valve.</summary>

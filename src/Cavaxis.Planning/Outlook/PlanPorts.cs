@@ -1,5 +1,4 @@
 using Cavaxis.Anatomy.Axis;
-using Cavaxis.Anatomy.Sampling;
 using Cavaxis.Circulation.Axis;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Fit;
@@ -22,31 +21,32 @@ internal sealed class PlanPorts(PlanningContext context, PlannedSupport plan)
     /// <returns>The shares.</returns>
     public AxisPorts Of(int anatomy)
     {
-        CavalGeometry geometry = Geometry(anatomy);
+        AxisLandmarks l = context.Landmarks;
+        double length = l.Of(Landmark.Icaj)[anatomy];
+        double hepatic = Math.Max(length, l.Of(Landmark.HepaticVein)[anatomy]);
+        double renal = Math.Max(hepatic, l.Of(Landmark.RenalVein)[anatomy]);
+        AxisGrid grid = AxisGrid.Of(
+            l.Of(Landmark.BrachiocephalicConfluence)[anatomy],
+            Math.Clamp(l.Of(Landmark.TricuspidCentre)[anatomy], 0, length),
+            length,
+            hepatic,
+            renal,
+            Math.Max(renal, l.Of(Landmark.IliacConfluence)[anatomy]));
         SlotOption drain = plan.Combination.Draining;
         SlotOption? back = drain.Slot.Role == CannulaRole.DualLumen ? drain : plan.Combination.InRole(CannulaRole.VenousReturn);
-        DrainageSite[] sites = CannulaSites.Drainage(
-            drain.Cannula, TipMm(drain, anatomy), FromNeck(drain), Math.Max(0.05, plan.Plan.Circuit.FlowLPerMin), context.Blood);
-        ReturnSite? site = back is null ? null : CannulaSites.Return(back.Cannula, TipMm(back, anatomy), FromNeck(back), 0);
-        return PortShares.Of(geometry, sites, site);
+        double flow = Math.Max(0.05, plan.Plan.Circuit.FlowLPerMin);
+        DrainageSite[] sites = AxisPortsBuilder.DrainageOf(drain.Cannula, TipMm(drain, anatomy), FromNeck(drain), flow, context.Blood);
+
+        // With return to an artery alone no blood comes back here: where it would come to rest does not matter.
+        ReturnSite site = back is null
+            ? new ReturnSite(grid.TricuspidMm, JetDirection.TowardsTricuspid, 0, 5, 30, 15)
+            : AxisPortsBuilder.ReturnOf(
+                back.Cannula, TipMm(back, anatomy), FromNeck(back), plan.Search.FlowThrough(back.Slot.Role, flow), context.Blood, 0,
+                context.Samples[AxisDimension.TricuspidDistance][anatomy], context.Samples[AxisDimension.TricuspidDiameter][anatomy] / 2);
+        return AxisPortsBuilder.Of(grid, sites, site);
     }
 
     private static bool FromNeck(SlotOption option) => option.Slot.Route == AccessRoute.Jugular;
-
-    private CavalGeometry Geometry(int i)
-    {
-        AxisLandmarks l = context.Landmarks;
-        AxisSamples s = context.Samples;
-        double length = l.Of(Landmark.Icaj)[i];
-        return new CavalGeometry(
-            -l.Of(Landmark.BrachiocephalicConfluence)[i],
-            length,
-            l.Of(Landmark.HepaticVein)[i],
-            Math.Max(l.Of(Landmark.HepaticVein)[i] + 5, l.Of(Landmark.RenalVein)[i]),
-            l.Of(Landmark.TricuspidCentre)[i],
-            s[AxisDimension.TricuspidDistance][i],
-            s[AxisDimension.TricuspidDiameter][i] / 2);
-    }
 
     private double TipMm(SlotOption option, int anatomy)
     {

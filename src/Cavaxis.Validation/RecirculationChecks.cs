@@ -1,0 +1,41 @@
+using Cavaxis.Circulation.Parameters;
+using Cavaxis.Circulation.Signals;
+using Cavaxis.Circulation.Simulation;
+using Cavaxis.Quantities;
+using static Cavaxis.Validation.RecirculationSettings;
+
+namespace Cavaxis.Validation;
+
+/// <summary>Recirculation of the computed circulation against published series; what the model misses stays as a row that fails.</summary>
+public sealed class RecirculationChecks : IReferenceChecks
+{
+    private const string Multi = "drain-multi-25fr-55cm";
+    private const string Single = "drain-single-23fr-50cm";
+
+    /// <inheritdoc/>
+    public IEnumerable<ValidationRow> Rows()
+    {
+        Source dual = new("Parker et al., computed flow in a 27 Fr dual-lumen cannula, 2 to 6 L/min", Certainty.Seen);
+        Source series = new("Two-centre prospective series by ultrasound dilution, 55 patients", Certainty.Seen);
+        Source palmer = new("Palmer et al. 2016, ASAIO J 62:737", Certainty.Seen);
+        (string Check, Source Source, double Expected, Tolerance How, double Bound, CirculationParameters Set)[] all =
+        [
+            ("Dual lumen well placed, 2 L/min", dual, 7, Tolerance.AtMost, 0, DualLumen(2, 0, 0)),
+            ("Dual lumen well placed, 4 L/min", dual, 7, Tolerance.AtMost, 0, DualLumen(4, 0, 0)),
+            ("Dual lumen well placed, 6 L/min", dual, 7, Tolerance.AtMost, 0, DualLumen(6, 0, 0)),
+            ("Dual lumen 4 cm too shallow, 2 L/min", dual, 31, Tolerance.AtLeast, 0, DualLumen(2, -40, 0)),
+            ("Dual lumen 4 cm too shallow, 4 L/min", dual, 31, Tolerance.AtLeast, 0, DualLumen(4, -40, 0)),
+            ("Dual lumen 4 cm too shallow, 6 L/min", dual, 31, Tolerance.AtLeast, 0, DualLumen(6, -40, 0)),
+            ("Dual lumen 4 cm too deep, 6 L/min", dual, 24, Tolerance.Absolute, 10, DualLumen(6, 40, 0)),
+            ("Femoro-jugular, multistage, 3 L/min", series, 5, Tolerance.Absolute, 6, FemoroJugular(3, Multi, 95, 0)),
+            ("Jugulo-femoral, 3.57 L/min", series, 19, Tolerance.Absolute, 9, JugularDrainage(3.57, Single, 30, 110)),
+            ("Return in the atrium, single-stage drainage near it, 4 L/min", palmer, 38, Tolerance.Absolute, 14, FemoroJugular(4, Single, 70, 10)),
+            ("Return in the atrium, multistage drainage near it, 4 L/min", palmer, 19, Tolerance.Absolute, 12, FemoroJugular(4, Multi, 70, 10)),
+        ];
+        IReadOnlyList<SettledState> states = CirculationSimulator.Settle([.. all.Select(static a => a.Set)]);
+        return all.Select((a, i) => new ValidationRow(
+            "Circulation", "Recirculation: " + a.Check, a.Source, a.Expected,
+            states[i].Summary?[CirculationQuantity.RecirculationPercent] ?? double.NaN, "%", a.How, a.Bound,
+            "Positions in one adult line are assumed; the series gives none."));
+    }
+}
