@@ -37,7 +37,7 @@ public class SecondImplementationTests(OutsideSolver outside) : IClassFixture<Ou
     {
         CirculationParameters patient = CrossCase.Of(name);
         double[] start = InitialState.Of(patient);
-        double[] other = outside.Radau(OutsideSolver.Input(patient, start, Beats), 1e-5);
+        double[] other = outside.Radau(OutsideSolver.Input(patient, start, Beats), 3e-6);
         (double worst, int index) = Difference(Integrate(patient, start), other, patient);
         Assert.True(worst < Bound, $"Quantity {index} of the state differs by {worst:G3}.");
     }
