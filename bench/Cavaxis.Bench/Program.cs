@@ -11,6 +11,5 @@ Console.WriteLine(
 PlanFigures.Cases(whole);
 PlanFigures.Growth(whole);
 KernelFigures.Print(part);
-CirculationFigures.Print(part, quick ? 160 : 1000);
 ReportFigures.Print(part);
 StartFigures.Print(quick ? 2 : 6, everyVariant: !quick);
