@@ -40,7 +40,7 @@ internal sealed class BeatClock<T>
 
         BeatsPerBreath = T.Load(beats);
         SetBeat(T.Of(0), sixty / constants[HeartRatePerMin]);
-        SetBreath(T.Of(0));
+        SetBreath(T.Of(0), T.Of(1));
     }
 
     /// <summary>Beats in a breath.</summary>
@@ -95,10 +95,11 @@ internal sealed class BeatClock<T>
 
     /// <summary>Begins breaths, with the length of the present beats.</summary>
     /// <param name="start">Start, s.</param>
-    public void SetBreath(T start)
+    /// <param name="begins">One for each patient whose breath begins; the breath of the others keeps its length.</param>
+    public void SetBreath(T start, T begins)
     {
-        BreathStart = start;
-        BreathPeriod = BeatsPerBreath * BeatPeriod;
+        BreathStart = T.IfPositive(begins, start, BreathStart);
+        BreathPeriod = T.IfPositive(begins, BeatsPerBreath * BeatPeriod, BreathPeriod);
         inspirationEnd = constants[InspirationShare] * BreathPeriod;
         expirationEnd = T.Min(BreathPeriod, inspirationEnd * T.Of(2.2));
     }
@@ -115,12 +116,12 @@ internal sealed class BeatClock<T>
         T beat = time - BeatStart;
         T rise = T.Max(zero, T.Min(one, (beat - ventricularStart) / (endSystole - ventricularStart)));
         T fall = T.Max(zero, T.Min(one, (beat - endSystole) / (relaxed - endSystole)));
-        Ventricular = half * (one - T.Cos(pi * (rise + fall)));
-        Atrial = half * (one - T.Cos(T.Of(2 * Math.PI) * T.Max(zero, T.Min(one, beat / atrialEnd))));
+        Ventricular = half * (one - Cosine.Of(pi * (rise + fall)));
+        Atrial = half * (one - Cosine.Of(T.Of(2 * Math.PI) * T.Max(zero, T.Min(one, beat / atrialEnd))));
         T breath = time - BreathStart;
         T inward = T.Max(zero, T.Min(one, breath / inspirationEnd));
         T outward = T.Max(zero, T.Min(one, (breath - inspirationEnd) / (expirationEnd - inspirationEnd)));
-        Breath = half * (one - T.Cos(pi * (inward + outward)));
+        Breath = half * (one - Cosine.Of(pi * (inward + outward)));
         T deflate = one - Smooth(T.Max(zero, T.Min(one, beat / ventricularStart)));
         T inflate = Smooth(T.Max(zero, T.Min(one, (beat - endSystole) / (relaxed - endSystole))));
         Balloon = deflate + inflate;

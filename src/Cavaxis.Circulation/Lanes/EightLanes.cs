@@ -70,10 +70,6 @@ internal readonly record struct EightLanes(Vector512<double> Values) : ILane<Eig
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static EightLanes Cos(EightLanes a) => new(Vector512.Create(Vector256.Cos(a.Values.GetLower()), Vector256.Cos(a.Values.GetUpper())));
-
-    /// <inheritdoc/>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static EightLanes IfPositive(EightLanes x, EightLanes then, EightLanes otherwise) =>
         new(Vector512.ConditionalSelect(Vector512.GreaterThan(x.Values, Vector512<double>.Zero), then.Values, otherwise.Values));
 }

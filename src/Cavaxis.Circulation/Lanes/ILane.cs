@@ -54,9 +54,6 @@ internal interface ILane<T>
     /// <summary>Natural logarithm.</summary>
     static abstract T Log(T a);
 
-    /// <summary>Cosine.</summary>
-    static abstract T Cos(T a);
-
     /// <summary>The second number where the first is above zero, else the third.</summary>
     static abstract T IfPositive(T x, T then, T otherwise);
 }

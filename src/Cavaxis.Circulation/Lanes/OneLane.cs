@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics;
 namespace Cavaxis.Circulation.Lanes;
 
 /// <summary>
-/// One patient. Exponential, logarithm and cosine go through the same vector routines as <see cref="EightLanes"/>, so that a
+/// One patient. Exponential and logarithm go through the same vector routines as <see cref="EightLanes"/>, so that a
 /// patient computed alone and the same patient computed in a cohort differ in nothing.
 /// </summary>
 /// <param name="Value">The number.</param>
@@ -67,10 +67,6 @@ internal readonly record struct OneLane(double Value) : ILane<OneLane>
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static OneLane Log(OneLane a) => new(Vector128.Log(Vector128.CreateScalar(a.Value)).ToScalar());
-
-    /// <inheritdoc/>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static OneLane Cos(OneLane a) => new(Vector128.Cos(Vector128.CreateScalar(a.Value)).ToScalar());
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

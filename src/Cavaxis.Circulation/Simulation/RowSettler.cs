@@ -26,6 +26,10 @@ internal sealed class RowSettler<T>
     private const double CompressedMl = 60;
     private const int CarbonDioxideBreaths = 6;
     private const double RoughBalance = 0.02;
+
+    // The rough phase only has to come near: what it leaves over, the fine phase settles and judges.
+    private const double RoughLoosening = 10;
+    private const double RoughBound = 25;
     private const double LongestRoughS = 160;
     private const double LongestFineS = 180;
 
@@ -35,6 +39,8 @@ internal sealed class RowSettler<T>
     private readonly double bound;
     private readonly double[] change = new double[T.Count];
     private readonly int[] moving = new int[T.Count];
+    private readonly bool[] rests = new bool[T.Count];
+    private readonly double[] spent = new double[T.Count];
     private readonly T[] squeeze = new T[N.Count];
 
     /// <summary>Prepares.</summary>
@@ -63,9 +69,9 @@ internal sealed class RowSettler<T>
         Compress(quick, y);
         InitialState.Refill(truth, quick, y);
         Squeeze(y);
-        LaneIntegrator<T> rough = new(quick, massRatio, tolerance);
+        LaneIntegrator<T> rough = new(quick, massRatio, new Tolerance(RoughLoosening * tolerance.Relative));
         rough.SetState(y);
-        double spent = Breathe(rough, LongestRoughS, 2, jumps: true);
+        Breathe(rough, LongestRoughS, 2, jumps: true, RoughBound * bound);
 
         MeanContents<T> means = new(quick);
         rough.RunBreath(means);
@@ -75,8 +81,8 @@ internal sealed class RowSettler<T>
         means.Fill(truth, truth.Constants[LungGasVolumeMl] / quick.Constants[LungGasVolumeMl], y);
         LaneIntegrator<T> fine = new(truth, massRatio, tolerance);
         fine.SetState(y);
-        spent += Breathe(fine, LongestFineS, 1, jumps: false);
-        return Record(fine, truth, spent);
+        Breathe(fine, LongestFineS, 1, jumps: false, bound);
+        return Record(fine, truth);
     }
 
     private static CirculationParameters Quick(CirculationParameters p)
@@ -128,33 +134,29 @@ internal sealed class RowSettler<T>
         return y;
     }
 
-    /// <summary>Runs whole breaths until nothing changes by more than the bound in a breath, or the longest time is over.</summary>
-    private double Breathe(LaneIntegrator<T> integrator, double longestS, int stride, bool jumps)
+    /// <summary>
+    /// Runs whole breaths until nothing changes by more than the bound in a breath, or the longest time is over. A patient that is
+    /// done rests while its neighbours go on, so that its result is the one it has alone.
+    /// </summary>
+    private void Breathe(LaneIntegrator<T> integrator, double longestS, int stride, bool jumps, double most)
     {
         T[] first = new T[S.Count];
         T[] second = new T[S.Count];
         T[] third = new T[S.Count];
+        Array.Clear(rests);
         for (int round = 1; ; round++)
         {
             second.CopyTo(first.AsSpan());
             integrator.State.CopyTo(second);
             for (int i = 0; i < stride; i++)
             {
-                integrator.RunBreath();
+                integrator.RunBreath(null, rests);
             }
 
-            double slowest = 0;
-            for (int lane = 0; lane < T.Count; lane++)
+            Judge(second, integrator, longestS, stride, most);
+            if (!rests.Contains(false))
             {
-                (change[lane], moving[lane]) = LargestChange(second, integrator.State, lane);
-                change[lane] /= stride;
-                slowest = Math.Max(slowest, change[lane]);
-            }
-
-            double spent = integrator.Time[0];
-            if (slowest < bound || spent > longestS || !double.IsFinite(slowest))
-            {
-                return spent;
+                break;
             }
 
             integrator.State.CopyTo(third);
@@ -168,7 +170,43 @@ internal sealed class RowSettler<T>
                 CarbonDioxideBalance<T>.Apply(integrator.Equations.Constants, second, third, jumps ? RoughBalance : 0);
             }
 
-            integrator.SetState(third);
+            KeepResting(integrator.State, third);
+            integrator.SetState(third, rests);
+        }
+
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            spent[lane] += integrator.Time[lane];
+        }
+    }
+
+    private void Judge(T[] before, LaneIntegrator<T> integrator, double longestS, int stride, double most)
+    {
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            if (rests[lane])
+            {
+                continue;
+            }
+
+            (change[lane], moving[lane]) = LargestChange(before, integrator.State, lane);
+            change[lane] /= stride;
+            rests[lane] = change[lane] < most || integrator.Time[lane] > longestS || !double.IsFinite(change[lane]);
+        }
+    }
+
+    private void KeepResting(ReadOnlySpan<T> state, T[] moved)
+    {
+        Span<double> row = stackalloc double[T.Count];
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            row[lane] = rests[lane] ? 1 : 0;
+        }
+
+        T kept = T.Load(row);
+        for (int i = 0; i < S.Count; i++)
+        {
+            moved[i] = T.IfPositive(kept, state[i], moved[i]);
         }
     }
 
@@ -193,7 +231,7 @@ internal sealed class RowSettler<T>
         return (worst, index);
     }
 
-    private SettledState[] Record(LaneIntegrator<T> integrator, CirculationEquations<T> truth, double spent)
+    private SettledState[] Record(LaneIntegrator<T> integrator, CirculationEquations<T> truth)
     {
         double[] start = new double[T.Count];
         double[] spacing = new double[T.Count];
@@ -225,7 +263,7 @@ internal sealed class RowSettler<T>
             bool settled = found[lane] < bound && double.IsFinite(found[lane]);
             if (!settled)
             {
-                results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent), spent);
+                results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent[lane]), spent[lane]);
                 continue;
             }
 
@@ -233,7 +271,7 @@ internal sealed class RowSettler<T>
             double Gain(int index) => integrator.State[index][lane] - states[lane][index];
             CirculationSummary summary = CirculationSummary.Of(
                 patients[lane], breath, (Gain(S.OxygenFromLungs), Gain(S.OxygenFromMembrane), Gain(S.OxygenConsumed)));
-            results[lane] = new SettledState(patients[lane], breath, summary, states[lane], string.Empty, spent);
+            results[lane] = new SettledState(patients[lane], breath, summary, states[lane], string.Empty, spent[lane]);
         }
 
         return results;

@@ -84,7 +84,8 @@ internal sealed class LaneIntegrator<T>
 
     /// <summary>Integrates every patient to the end of its breath, each its own number of beats further.</summary>
     /// <param name="witness">Sees the steps; may be null.</param>
-    public void RunBreath(IStepWitness<T>? witness = null)
+    /// <param name="rests">True for each patient that stays where it is; empty when all move.</param>
+    public void RunBreath(IStepWitness<T>? witness = null, ReadOnlySpan<bool> rests = default)
     {
         BeatClock<T> clock = equations.Clock;
         Span<double> until = stackalloc double[T.Count];
@@ -101,7 +102,7 @@ internal sealed class LaneIntegrator<T>
             busy = false;
             for (int lane = 0; lane < T.Count; lane++)
             {
-                bool breathes = clock.BreathStart[lane] == from[lane];
+                bool breathes = clock.BreathStart[lane] == from[lane] && !(rests.Length > 0 && rests[lane]);
                 until[lane] = breathes ? clock.BeatStart[lane] + clock.BeatPeriod[lane] : time[lane];
                 busy |= breathes;
             }
@@ -112,7 +113,8 @@ internal sealed class LaneIntegrator<T>
 
     /// <summary>Sets the state of the row; valves that press open are opened.</summary>
     /// <param name="state">State.</param>
-    public void SetState(ReadOnlySpan<T> state)
+    /// <param name="rests">True for each patient whose valves stay as they are; empty when none do.</param>
+    public void SetState(ReadOnlySpan<T> state, ReadOnlySpan<bool> rests = default)
     {
         state.CopyTo(y);
         fresh = false;
@@ -125,10 +127,10 @@ internal sealed class LaneIntegrator<T>
             }
 
             equations.Clock.SetBeat(Load(time), T.Load(period));
-            equations.Clock.SetBreath(Load(time));
+            equations.Clock.SetBreath(Load(time), T.Of(1));
         }
 
-        valves.Reset(Load(time), y);
+        valves.Reset(Load(time), y, rests);
     }
 
     /// <summary>Integrates every patient to its own end time.</summary>
@@ -276,6 +278,7 @@ internal sealed class LaneIntegrator<T>
         if (anyRejected || anyEvent || witness is not null)
         {
             Dense(theta, trial);
+            TakeWholeSteps();
             witness?.Step(this, before, time);
             trial.CopyTo(y.AsSpan());
         }
@@ -290,6 +293,22 @@ internal sealed class LaneIntegrator<T>
         if (fresh)
         {
             (k[0], k[6]) = (k[6], k[0]);
+        }
+    }
+
+    /// <summary>A patient without an event ends on the step's own result to the last bit, whatever happened to its neighbours.</summary>
+    private void TakeWholeSteps()
+    {
+        Span<double> row = stackalloc double[T.Count];
+        for (int lane = 0; lane < T.Count; lane++)
+        {
+            row[lane] = theta[lane] == 1 ? 1 : 0;
+        }
+
+        T whole = T.Load(row);
+        for (int i = 0; i < Dimension; i++)
+        {
+            trial[i] = T.IfPositive(whole, next[i], trial[i]);
         }
     }
 
@@ -416,12 +435,14 @@ internal sealed class LaneIntegrator<T>
         Span<double> start = stackalloc double[T.Count];
         Span<double> period = stackalloc double[T.Count];
         Span<double> breath = stackalloc double[T.Count];
+        Span<double> begins = stackalloc double[T.Count];
         bool breathes = false;
         for (int lane = 0; lane < T.Count; lane++)
         {
             start[lane] = clock.BeatStart[lane];
             period[lane] = clock.BeatPeriod[lane];
             breath[lane] = clock.BreathStart[lane];
+            begins[lane] = 0;
             if (time[lane] >= start[lane] + period[lane] - 1e-10)
             {
                 any = true;
@@ -433,6 +454,7 @@ internal sealed class LaneIntegrator<T>
                     beats[lane] = 0;
                     lastBreath[lane] = time[lane] - breath[lane];
                     breath[lane] = time[lane];
+                    begins[lane] = 1;
                     breathes = true;
                 }
             }
@@ -443,7 +465,7 @@ internal sealed class LaneIntegrator<T>
             clock.SetBeat(T.Load(start), T.Load(period));
             if (breathes)
             {
-                clock.SetBreath(T.Load(breath));
+                clock.SetBreath(T.Load(breath), T.Load(begins));
             }
         }
 

@@ -44,7 +44,8 @@ internal sealed class ValveEvents<T>
     /// <summary>Opens what carries flow or is pressed open, closes the rest.</summary>
     /// <param name="time">Time of each patient.</param>
     /// <param name="y">State.</param>
-    public void Reset(T time, T[] y)
+    /// <param name="rests">True for each patient whose valves stay as they are; empty when none do.</param>
+    public void Reset(T time, T[] y, ReadOnlySpan<bool> rests)
     {
         T[] rates = new T[StateIndex.Count];
         equations.Rates(time, open, y, rates);
@@ -53,7 +54,8 @@ internal sealed class ValveEvents<T>
         {
             for (int lane = 0; lane < T.Count; lane++)
             {
-                row[lane] = y[FlowOf[v]][lane] > 0 || equations.Field.Opening[v][lane] > 0 ? 1 : 0;
+                bool presses = y[FlowOf[v]][lane] > 0 || equations.Field.Opening[v][lane] > 0;
+                row[lane] = rests.Length > 0 && rests[lane] ? open[v][lane] : presses ? 1 : 0;
             }
 
             open[v] = T.Load(row);
