@@ -443,19 +443,21 @@ static void derive(Patient *p, double t, const double *y, double *dy)
         g.c[i][2] = i < CELLS ? y[gMark + i] / blood : i == nBack ? 1 : 0;
     }
     double azygos = p->AzygosShare * upper, renal = p->RenalShareOfLower * lower, iliac = lower - renal;
-    double eddy = p->CavalMixingMlPerS, stir = p->AtrialMixingMlPerS + p->JetMixing * positive(q * (1 - A));
+    double eddy = p->CavalMixingMlPerS, stir = p->AtrialMixingMlPerS;
+#define STIRRED(a, b) (p->JetMixing * positive(in[a] + in[b]))
     double j0 = upper - azygos + in[0] - out[0] - cellShare[0] * dV[vSvc];
     double j4 = fromTc + coronary + in[5] - out[5] - cellShare[5] * dV[vRA];
     double j8 = iliac + in[9] - out[9] - cellShare[9] * dV[vAc];
-    edge(&g, 0, 1, j0, eddy);
-    edge(&g, 1, 2, fromSvc, eddy + 0.25 * stir);
-    edge(&g, 2, 3, fromSvc + in[2] - out[2] - cellShare[2] * dV[vRA], stir);
-    edge(&g, 3, 4, tri + out[4] - in[4] + cellShare[4] * dV[vRA], stir);
-    edge(&g, 5, 3, j4, stir);
-    edge(&g, 6, 5, fromTc, eddy + 0.25 * stir);
-    edge(&g, 7, 6, diaphragm, eddy);
-    edge(&g, 8, 7, j8 + renal + in[8] - out[8] - cellShare[8] * dV[vAc], eddy);
-    edge(&g, 9, 8, j8, eddy);
+    edge(&g, 0, 1, j0, eddy + STIRRED(0, 1));
+    edge(&g, 1, 2, fromSvc, eddy + 0.25 * stir + STIRRED(1, 2));
+    edge(&g, 2, 3, fromSvc + in[2] - out[2] - cellShare[2] * dV[vRA], stir + STIRRED(2, 3));
+    edge(&g, 3, 4, tri + out[4] - in[4] + cellShare[4] * dV[vRA], stir + STIRRED(3, 4));
+    edge(&g, 5, 3, j4, stir + STIRRED(5, 3));
+    edge(&g, 6, 5, fromTc, eddy + 0.25 * stir + STIRRED(6, 5));
+    edge(&g, 7, 6, diaphragm, eddy + STIRRED(7, 6));
+    edge(&g, 8, 7, j8 + renal + in[8] - out[8] - cellShare[8] * dV[vAc], eddy + STIRRED(8, 7));
+    edge(&g, 9, 8, j8, eddy + STIRRED(9, 8));
+#undef STIRRED
     edge(&g, nUp, 0, upper - azygos, 0);
     edge(&g, nUp, 1, azygos, 0);
     edge(&g, nSpl, 7, hepatic, 0);

@@ -232,7 +232,7 @@ class Patient:
         azygos, renal = p.AzygosShare * upper, p.RenalShareOfLower * lower
         top, iliac = upper - azygos, lower - renal
         j8 = iliac + net[9] - PART[9] * dac
-        eddy, stir = p.CavalMixingMlPerS, p.AtrialMixingMlPerS + p.JetMixing * max(0, q * (1 - arterial))
+        eddy, stir = p.CavalMixingMlPerS, p.AtrialMixingMlPerS
         flows = np.array([
             top + net[0] - PART[0] * dsvc, from_svc, from_svc + net[2] - PART[2] * dra, tri - net[4] + PART[4] * dra,
             from_tc + coronary + net[5] - PART[5] * dra, from_tc, diaphragm, j8 + renal + net[8] - PART[8] * dac, j8,
@@ -241,6 +241,8 @@ class Patient:
             qarch, qdesc, right, left, gut, legs, *out, *back, q, q, to_asc, to_desc])
         moved = np.maximum(flows, 0)[:, None] * content[TAIL] + np.minimum(flows, 0)[:, None] * content[HEAD]
         exchange = np.array([eddy, eddy + 0.25 * stir, stir, stir, stir, eddy + 0.25 * stir, eddy, eddy, eddy])[:, None]
+        given_back = np.asarray(back)
+        exchange += p.JetMixing * np.maximum(given_back[TAIL[:9]] + given_back[HEAD[:9]], 0)[:, None]
         moved[:9] += exchange * (content[TAIL[:9]] - content[HEAD[:9]])
         gain = INCIDENCE @ moved
 
