@@ -26,6 +26,11 @@ public sealed class CirculationSettings : CatalogueSettings
     [Description("Draw pressures, loops, flows and recirculation: FILE.svg or FILE.png.")]
     public string? PlotPath { get; init; }
 
+    /// <summary>Fit first.</summary>
+    [CommandOption("--fitted")]
+    [Description("Fit the numbers to the readings of the case first, as calibrate does.")]
+    public bool Fitted { get; init; }
+
     /// <summary>List the numbers of the model.</summary>
     [CommandOption("--parameters")]
     [Description("List every number of the model with its value, range and source, and compute nothing.")]
