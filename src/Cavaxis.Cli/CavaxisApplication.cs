@@ -80,7 +80,7 @@ public sealed class CavaxisApplication(CommandOutput output)
             configuration.AddCommand<ValidateCommand>("validate")
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
-                .WithDescription("Print a JSON Schema: case, plan or rules.");
+                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration or whatif.");
         });
         return app;
     }

@@ -23,7 +23,7 @@ public sealed class CirculationSettings : CatalogueSettings
 
     /// <summary>Picture file.</summary>
     [CommandOption("--plot <FILE>")]
-    [Description("Draw pressures, loops, flows and recirculation: FILE.svg or FILE.png.")]
+    [Description("Draw pressures, loops, flows and recirculation: FILE.svg.")]
     public string? PlotPath { get; init; }
 
     /// <summary>Fit first.</summary>
