@@ -6,7 +6,7 @@ namespace Cavaxis.Planning.Tests.Running;
 
 public class ChangeReaderTests
 {
-    private static readonly CirculationParameters Adult = CirculationParameters.Adult;
+    private static readonly CirculationParameters Adult = CirculationParameters.Adult.With(CirculationParameter.BloodVolumeMl, 5000);
 
     [Theory]
     [InlineData("peepCmH2O=12", CirculationParameter.PeepCmH2O, 12)]
