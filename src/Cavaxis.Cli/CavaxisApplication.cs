@@ -64,6 +64,12 @@ public sealed class CavaxisApplication(CommandOutput output)
                 .WithDescription("Compute heart, vessels, blood gases and the running circuit of a case.")
                 .WithExample("circulation", "demo/running-veno-venous.json")
                 .WithExample("circulation", "case.json", "--set", "flow=4.5", "--set", "bloodVolumeMl=+500", "--seconds", "60", "--plot", "circulation.svg");
+            configuration.AddCommand<CalibrateCommand>("calibrate")
+                .WithDescription("Fit the circulation of a case to its bedside readings, with the spread that they leave.")
+                .WithExample("calibrate", "demo/running-veno-venous.json");
+            configuration.AddCommand<WhatIfCommand>("whatif")
+                .WithDescription("Ask the fitted circulation what a change would do, as bands.")
+                .WithExample("whatif", "demo/running-veno-arterial.json", "--change", "flow=3");
             configuration.AddBranch(CannulaBranch, branch =>
             {
                 branch.SetDescription("The catalogue of generic devices, and devices of your own.");
@@ -74,7 +80,7 @@ public sealed class CavaxisApplication(CommandOutput output)
             configuration.AddCommand<ValidateCommand>("validate")
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
-                .WithDescription("Print a JSON Schema: case, plan or rules.");
+                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration or whatif.");
         });
         return app;
     }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Circulation.Calibration;
 using Cavaxis.Circulation.Parameters;
 using Cavaxis.Cli.Output;
 using Cavaxis.Planning.Case;
@@ -31,6 +32,20 @@ public sealed class CirculationCommand(CommandOutput output) : Command<Circulati
         CirculationSetup? setup = file is null ? null : CirculationFromCase.Read(file, CatalogueLoader.Load(settings.Catalogues));
         CirculationParameters start = setup?.Parameters ?? CirculationParameters.Adult;
         IReadOnlyList<RequestedChange> changes = ChangeReader.Read("--set", settings.Changes, start);
+        if (settings.Fitted && setup is not null)
+        {
+            CalibrationResult fit = ProgressNote.While(
+                output, "Fitting the circulation to the readings", () => CaseCalibration.Fit(file!, setup, 0, 0, cancellationToken));
+            if (fit.Best is null)
+            {
+                Say(CirculationRun.Without(file!, setup, new CirculationQuestion(start, changes, seconds, false), $"No fit to the readings: {fit.Reason}"), settings);
+                return (int)ExitCode.StopFound;
+            }
+
+            start = fit.Best;
+            changes = ChangeReader.Read("--set", settings.Changes, start);
+        }
+
         if (settings.Parameters)
         {
             ParameterListing listing = ParameterListing.Of(setup, ChangeReader.Apply(start, changes));
@@ -38,7 +53,7 @@ public sealed class CirculationCommand(CommandOutput output) : Command<Circulati
             return (int)ExitCode.Done;
         }
 
-        CirculationQuestion question = new(start, changes, seconds, false);
+        CirculationQuestion question = new(start, changes, seconds, settings.Fitted);
         CirculationResult result = ProgressNote.While(output, "Computing the circulation", () => CirculationRun.Compute(file!, setup!, question));
         if (plot is not null && result.Settled)
         {

@@ -23,8 +23,13 @@ public sealed class CirculationSettings : CatalogueSettings
 
     /// <summary>Picture file.</summary>
     [CommandOption("--plot <FILE>")]
-    [Description("Draw pressures, loops, flows and recirculation: FILE.svg or FILE.png.")]
+    [Description("Draw pressures, loops, flows and recirculation: FILE.svg.")]
     public string? PlotPath { get; init; }
+
+    /// <summary>Fit first.</summary>
+    [CommandOption("--fitted")]
+    [Description("Fit the numbers to the readings of the case first, as calibrate does.")]
+    public bool Fitted { get; init; }
 
     /// <summary>List the numbers of the model.</summary>
     [CommandOption("--parameters")]

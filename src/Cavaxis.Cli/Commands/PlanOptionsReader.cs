@@ -29,7 +29,8 @@ internal static class PlanOptionsReader
             : new PlanningOptions { Anatomies = (int)anatomies, Seed = seed, ChosenRank = (int)plan, Weights = weights };
     }
 
-    private static ulong Whole(string option, string text, ulong low, ulong high, List<InputFault> faults)
+    /// <summary>A whole number in a range; a fault is added where it is none.</summary>
+    internal static ulong Whole(string option, string text, ulong low, ulong high, List<InputFault> faults)
     {
         if (ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out ulong value) && value >= low && value <= high)
         {

@@ -21,7 +21,7 @@ internal sealed class PlotFile
     {
         ".SVG" => new PlotFile(path),
         _ => throw new InputFaultException(new InputFault(
-            FaultCode.BadOption, "--plot", path.Length == 0 ? "(nothing)" : InputFault.Shown(path), "a file name ending in .svg", "Choose the format by the ending.")),
+            FaultCode.BadOption, "--plot", path.Length == 0 ? "(nothing)" : InputFault.Shown(path), "a file name ending in .svg", "Write the picture as .svg; other programs turn it into other formats.")),
     };
 
     /// <summary>Draws and writes.</summary>

@@ -4,6 +4,7 @@ using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Running;
 using Cavaxis.Quantities.Faults;
 using Spectre.Console.Cli;
 
@@ -18,7 +19,7 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     {
         /// <summary>Which schema.</summary>
         [CommandArgument(0, "[WHICH]")]
-        [Description("case (default), plan or rules.")]
+        [Description("case (default), plan, rules, circulation, calibration or whatif.")]
         public string Which { get; init; } = "case";
 
         /// <summary>Accepted for consistency; a schema is always JSON.</summary>
@@ -31,6 +32,18 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     /// <returns>The schema as text.</returns>
     public static string PlanSchema() => SchemaWriter.Output<PlanningResult>("Cavaxis plan");
 
+    /// <summary>JSON Schema of the output of <c>circulation --json</c>.</summary>
+    /// <returns>The schema as text.</returns>
+    public static string CirculationSchema() => SchemaWriter.Output<CirculationResult>("Cavaxis circulation");
+
+    /// <summary>JSON Schema of the output of <c>calibrate --json</c>.</summary>
+    /// <returns>The schema as text.</returns>
+    public static string CalibrationSchema() => SchemaWriter.Output<CalibrationAnswer>("Cavaxis calibration");
+
+    /// <summary>JSON Schema of the output of <c>whatif --json</c>.</summary>
+    /// <returns>The schema as text.</returns>
+    public static string WhatIfSchema() => SchemaWriter.Output<WhatIfAnswer>("Cavaxis what-if");
+
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
@@ -40,8 +53,11 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
             "case" => CaseFileReader.Schema(),
             "plan" => PlanSchema(),
             "rules" => RuleBookReader.Schema(),
+            "circulation" => CirculationSchema(),
+            "calibration" => CalibrationSchema(),
+            "whatif" => WhatIfSchema(),
             _ => throw new InputFaultException(new InputFault(
-                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan or rules", "Give one of these words.")),
+                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration or whatif", "Give one of these words.")),
         });
         return (int)ExitCode.Done;
     }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Running;
 using Spectre.Console;
 
@@ -31,9 +30,8 @@ internal sealed class CirculationText(CommandOutput output)
     /// <param name="result">The result.</param>
     public void Write(CirculationResult result)
     {
-        output.Line($"{result.CaseTitle}{(result.Invented ? "  [INVENTED CASE]" : string.Empty)}");
-        output.Wrapped(string.Empty, result.Caution);
-        output.Line();
+        RunningLists lists = new(output);
+        lists.Head(result.CaseTitle, result.Invented, result.Caution);
         foreach (ChangeMade change in result.Changes)
         {
             output.Wrapped("Changed: ", string.Create(CultureInfo.InvariantCulture, $"{change.Name} from {change.From:G5} to {change.To:G5} {(change.Unit == "1" ? string.Empty : change.Unit)}"));
@@ -44,7 +42,7 @@ internal sealed class CirculationText(CommandOutput output)
             output.Wrapped("NOT SETTLED: ", result.Reason);
             output.Wrapped(string.Empty, "There are no numbers to show: a circulation that does not come to rest has none. Change less, or see which number is out of keeping with --parameters.");
             output.Line();
-            Lists(result.Patient);
+            lists.Patient(result.Patient);
             return;
         }
 
@@ -56,7 +54,7 @@ internal sealed class CirculationText(CommandOutput output)
 
         Oxygen(result.Oxygen!);
         Fits(result.Patient);
-        Lists(result.Patient);
+        lists.Patient(result.Patient);
     }
 
     private void Answer(CirculationResult result)
@@ -117,24 +115,6 @@ internal sealed class CirculationText(CommandOutput output)
             output.Wrapped("Circuit: ", string.Create(
                 CultureInfo.InvariantCulture,
                 $"{string.Join("; ", circuit.Cannulae)}; {circuit.Pump}, {circuit.MembraneLung}. Pressure laws fitted to {circuit.Drainage.LargestErrorMmHg:F1} (drainage) and {circuit.Return.LargestErrorMmHg:F1} mmHg (return) at worst over {circuit.Drainage.LowestFlowLPerMin:F1} to {circuit.Drainage.HighestFlowLPerMin:F1} L/min."));
-        }
-
-        output.Line();
-    }
-
-    private void Lists(RunningPatient patient)
-    {
-        output.Line("Assumed, because the case does not say");
-        foreach (MissingInput missing in patient.Assumed)
-        {
-            output.Wrapped("  - ", $"{missing.Field}: {missing.UsedInstead}; matters for {missing.Matters}");
-        }
-
-        output.Line();
-        output.Line("Not checked");
-        foreach (string sentence in patient.NotChecked)
-        {
-            output.Wrapped("  - ", sentence);
         }
 
         output.Line();

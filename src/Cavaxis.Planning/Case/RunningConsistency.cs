@@ -25,7 +25,7 @@ internal static class RunningConsistency
         if (running.Configuration is null && ledger.IsSound("running") && running != new RunningSection())
         {
             ledger.Add(
-                FaultCode.MissingField, "running.configuration", string.Empty,
+                FaultCode.Contradiction, "running.configuration", "support that runs without a configuration",
                 string.Join(", ", JsonName.WordsOf(typeof(RunningConfiguration))),
                 "Say how the circuit is connected, or leave the section out when none runs.", ledger.PlaceOf("running"));
         }

@@ -39,11 +39,26 @@ public static class CirculationRun
             run = start.Settled ? CirculationSimulator.Run(start, changed, seconds, CirculationQuestion.SpacingS) : null;
         }
 
-        CirculationResult empty = new(
+        CirculationResult empty = Without(file, setup, question, reason);
+        return reason.Length > 0 ? empty : Filled(empty, state, run);
+    }
+
+    /// <summary>A result without numbers.</summary>
+    /// <param name="file">The case.</param>
+    /// <param name="setup">Its numbers.</param>
+    /// <param name="question">Changes and length.</param>
+    /// <param name="reason">Why there are none.</param>
+    /// <returns>The result.</returns>
+    public static CirculationResult Without(CaseFile file, CirculationSetup setup, CirculationQuestion question, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(question);
+        CirculationParameters changed = question.Changed;
+        return new CirculationResult(
             CirculationResult.CurrentVersion, Planner.Caution, file.Title ?? "(no title)", file.Invented, false, reason, question.Calibrated,
             Patient(setup, changed), [.. question.Changes.Select(ChangeMade.Of)], [], [], null, null, null, null, null, null, null,
             Parameters(setup, changed, question.Start));
-        return reason.Length > 0 ? empty : Filled(empty, state, run);
     }
 
     /// <summary>Every number of the model for a patient.</summary>
@@ -65,7 +80,11 @@ public static class CirculationRun
         }),
     ];
 
-    private static RunningPatient Patient(CirculationSetup setup, CirculationParameters changed) => new(
+    /// <summary>The patient and circuit as they are told.</summary>
+    /// <param name="setup">The case.</param>
+    /// <param name="changed">The numbers.</param>
+    /// <returns>With assumptions and limits.</returns>
+    internal static RunningPatient Patient(CirculationSetup setup, CirculationParameters changed) => new(
         changed.MassKg, changed[CirculationParameter.BloodVolumeMl], setup.CarbonDioxide, setup.Circuit, setup.Assumed, [.. setup.NotChecked, .. Limits]);
 
     private static CirculationResult Filled(CirculationResult empty, SettledState state, Trace? run)
@@ -73,16 +92,13 @@ public static class CirculationRun
         BreathRecord breath = state.RequireBreath();
         CirculationSummary summary = state.RequireSummary();
         Trace once = CirculationSimulator.Run(state, state.Parameters, breath.PeriodS, breath.PeriodS / breath.Count);
-        bool circuit = state.Parameters[CirculationParameter.CircuitOn] > 0;
-        bool venous = circuit && state.Parameters[CirculationParameter.ArterialShareOfReturn] < 1;
         return empty with
         {
             Settled = true,
-            Quantities = [.. Enum.GetValues<CirculationQuantity>().Where(q => circuit || !IsOfCircuit(q)).Where(q => venous || !IsOfRecirculation(q)).Select(q =>
-                new QuantityValue(JsonName.Of(q.ToString()), QuantityWords.Of(q), summary[q], QuantityWords.UnitOf(q)))],
+            Quantities = Quantities(state.Parameters, summary),
             Extremes = [.. Enum.GetValues<Signal>().Select(s => new SignalExtremes(
                 JsonName.Of(s.ToString()), SignalUnits.Of(s), breath.Lowest(s), breath.Mean(s), breath.Highest(s)))],
-            Recirculation = venous ? Recirculation(summary) : null,
+            Recirculation = HasVenousReturn(state.Parameters) ? Recirculation(summary) : null,
             AorticValveOpenPercent = summary[CirculationQuantity.AorticValveOpenPercent],
             LeftVentricleLoop = Loop(breath, Signal.LeftVentricularVolume, Signal.LeftVentricularPressure),
             RightVentricleLoop = Loop(breath, Signal.RightVentricularVolume, Signal.RightVentricularPressure),
@@ -91,6 +107,26 @@ public static class CirculationRun
             OverTime = run is null ? null : WaveformSet.Of(run),
         };
     }
+
+    /// <summary>The quantities that mean something for a patient, in their order.</summary>
+    /// <param name="patient">The numbers.</param>
+    /// <returns>Quantities.</returns>
+    internal static IReadOnlyList<CirculationQuantity> Told(CirculationParameters patient)
+    {
+        bool circuit = patient[CirculationParameter.CircuitOn] > 0;
+        bool venous = HasVenousReturn(patient);
+        return [.. Enum.GetValues<CirculationQuantity>().Where(q => (circuit || !IsOfCircuit(q)) && (venous || !IsOfRecirculation(q)))];
+    }
+
+    /// <summary>Their values.</summary>
+    /// <param name="patient">The numbers.</param>
+    /// <param name="summary">The settled circulation.</param>
+    /// <returns>Values with words and units.</returns>
+    internal static IReadOnlyList<QuantityValue> Quantities(CirculationParameters patient, CirculationSummary summary) =>
+        [.. Told(patient).Select(q => new QuantityValue(JsonName.Of(q.ToString()), QuantityWords.Of(q), summary[q], QuantityWords.UnitOf(q)))];
+
+    private static bool HasVenousReturn(CirculationParameters p) =>
+        p[CirculationParameter.CircuitOn] > 0 && p[CirculationParameter.ArterialShareOfReturn] < 1;
 
     // Without a circuit its quantities mean nothing, and a zero would be read as a finding.
     private static bool IsOfCircuit(CirculationQuantity q) => q is CirculationQuantity.PumpFlowLPerMin or CirculationQuantity.PumpSpeedRatio

@@ -16,7 +16,22 @@ public class SchemaTests
     public void The_published_schema_of_a_rule_book_is_what_the_types_give_now() =>
         PublishedText.Check("rules.schema.json", static _ => RuleBookReader.Schema());
 
+    [Fact]
+    public void The_published_schema_of_a_circulation_is_what_the_types_give_now() =>
+        PublishedText.Check("circulation.schema.json", static _ => SchemaCommand.CirculationSchema());
+
+    [Fact]
+    public void The_published_schema_of_a_calibration_is_what_the_types_give_now() =>
+        PublishedText.Check("calibration.schema.json", static _ => SchemaCommand.CalibrationSchema());
+
+    [Fact]
+    public void The_published_schema_of_a_what_if_is_what_the_types_give_now() =>
+        PublishedText.Check("whatif.schema.json", static _ => SchemaCommand.WhatIfSchema());
+
     [Theory]
+    [InlineData("circulation")]
+    [InlineData("calibration")]
+    [InlineData("whatif")]
     [InlineData("case")]
     [InlineData("plan")]
     [InlineData("rules")]

@@ -20,6 +20,11 @@ public class CaseConsistencyTests
     [InlineData("\"blood\":{\"haemoglobinGPerDl\":7,\"haematocritPercent\":36}", FaultCode.Contradiction, "blood.haematocritPercent")]
     [InlineData("\"blood\":{\"lactateMmolPerL\":{\"value\":2,\"sd\":3}}", FaultCode.Contradiction, "blood.lactateMmolPerL.sd")]
     [InlineData("\"vessels\":[{\"vessel\":\"axillaryArtery\",\"side\":\"left\"},{\"vessel\":\"axillaryArtery\",\"side\":\"left\"}]", FaultCode.Contradiction, "vessels[1].vessel")]
+    [InlineData("\"ventilation\":{\"peepCmH2O\":15,\"plateauPressureCmH2O\":12}", FaultCode.Contradiction, "ventilation.plateauPressureCmH2O")]
+    [InlineData("\"observations\":{\"meanArterialPressureMmHg\":60,\"diastolicPressureMmHg\":70}", FaultCode.Contradiction, "observations.diastolicPressureMmHg")]
+    [InlineData("\"observations\":{\"pulmonaryArteryMeanMmHg\":40,\"pulmonaryArterySystolicMmHg\":30}", FaultCode.Contradiction, "observations.pulmonaryArteryMeanMmHg")]
+    [InlineData("\"running\":{\"configuration\":\"vvTwoSite\",\"cannulae\":[{\"role\":\"arterialReturn\",\"device\":\"x\"}]}", FaultCode.Contradiction, "running.cannulae[0].role")]
+    [InlineData("\"running\":{\"flowLPerMin\":4}", FaultCode.Contradiction, "running.configuration")]
     public void What_cannot_be_true_together_is_one_fault(string part, FaultCode code, string field)
     {
         InputFault fault = Assert.Single(Faults(Case(40, 180, 80, part)));

@@ -21,6 +21,14 @@ public static class CaseFieldTable
             {
                 bool isList = node!.ToJsonString().Contains("\"array\"", StringComparison.Ordinal);
                 Section(text, root, section, isList ? $"{name}[ ]" : name, node["description"]!.ToString());
+                foreach ((string inner, JsonNode? list) in section["properties"]!.AsObject())
+                {
+                    // Lists of records inside a section; measurements are no sections of their own.
+                    if (list!.ToJsonString().Contains("\"array\"", StringComparison.Ordinal) && Target(root, list) is JsonNode entry && entry["properties"] is not null)
+                    {
+                        Section(text, root, entry, $"{name}.{inner}[ ]", list["description"]!.ToString());
+                    }
+                }
             }
         }
 

@@ -1,0 +1,70 @@
+using System.Globalization;
+using Cavaxis.Planning.Running;
+using Cavaxis.Quantities;
+using Spectre.Console;
+
+namespace Cavaxis.Cli.Output;
+
+/// <summary>What a change would do, for a terminal.</summary>
+/// <param name="output">Where to.</param>
+internal sealed class WhatIfText(CommandOutput output)
+{
+    private static readonly string[] Shown =
+    [
+        "meanArterialPressureMmHg", "pulsePressureMmHg", "centralVenousPressureMmHg", "wedgePressureMmHg", "nativeOutputLPerMin", "systemicFlowLPerMin",
+        "leftVentricularEjectionFractionPercent", "leftVentricularEndDiastolicVolumeMl", "aorticValveOpenPercent", "pumpFlowLPerMin", "inletPressureMmHg",
+        "drainageLowestOpenness", "recirculationPercent", "effectiveFlowLPerMin", "preMembraneSaturationPercent", "rightArmSaturationPercent", "rightArmPco2MmHg",
+        "lowerBodySaturationPercent", "venousSaturationPercent", "oxygenDeliveryMlPerMin", "deliveryOverConsumption",
+    ];
+
+    /// <summary>Writes everything.</summary>
+    /// <param name="answer">The answer.</param>
+    public void Write(WhatIfAnswer answer)
+    {
+        RunningLists lists = new(output);
+        lists.Head(answer.CaseTitle, answer.Invented, answer.Caution);
+        foreach (ChangeMade change in answer.Changes)
+        {
+            string unit = change.Unit == "1" ? string.Empty : " " + change.Unit;
+            output.Wrapped("If ", string.Create(
+                CultureInfo.InvariantCulture, $"{change.Name} goes from {change.From:G5} to {change.To:G5}{unit} (in the best fit; relative changes as the same share in every member)"));
+        }
+
+        output.Line();
+        if (!answer.Found)
+        {
+            output.Wrapped("NO ANSWER: ", answer.Reason);
+            output.Line();
+            lists.Patient(answer.Patient);
+            return;
+        }
+
+        Table table = CommandOutput.Titled("Before and after (calculated; median and the middle nine tenths of the members)", string.Empty, "before", "after", "difference", "unit");
+        foreach (WhatIfQuantity q in answer.Quantities.Where(q => Shown.Contains(q.Name)))
+        {
+            table.AddRow(Markup.Escape(q.Words), Band(q.Before, q.Unit), Band(q.After, q.Unit), Band(q.Difference, q.Unit), Markup.Escape(q.Unit == "1" ? string.Empty : q.Unit));
+        }
+
+        output.Console.Write(table);
+        output.Wrapped(string.Empty, string.Create(
+            CultureInfo.InvariantCulture,
+            $"{answer.Used} of {answer.Members} members; left out: {answer.NotSettledBefore} do not settle before, {answer.NotSettledAfter} after the change, {answer.OutOfRange} leave the range of the model. Reflexes, drugs and bleeding do not follow by themselves."));
+        output.Line();
+        lists.Sentences("Left out because", answer.LeftOutBecause);
+        lists.Sentences("Warnings of the fit", answer.Warnings);
+        lists.Sentences("What the readings leave open", answer.NotDetermined);
+        lists.Patient(answer.Patient);
+    }
+
+    private static string Band(Estimate e, string unit)
+    {
+        string format = unit switch { "L/min" or "Wood units" => "F1", "1" => "F2", _ => "F0" };
+        string Of(double value)
+        {
+            string text = value.ToString(format, CultureInfo.InvariantCulture);
+            return text.StartsWith('-') && text.Trim('-', '0', '.').Length == 0 ? text[1..] : text;
+        }
+
+        return $"{Of(e.Value)} ({Of(e.Low)} to {Of(e.High)})";
+    }
+}
