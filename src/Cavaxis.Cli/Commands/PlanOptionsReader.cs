@@ -26,7 +26,7 @@ internal static class PlanOptionsReader
         Dictionary<CriterionName, double> weights = Weights(settings.Weights, faults);
         return faults.Count > 0
             ? throw new InputFaultException(faults)
-            : new PlanningOptions { Anatomies = (int)anatomies, Seed = seed, ChosenRank = (int)plan, Weights = weights };
+            : new PlanningOptions { Anatomies = (int)anatomies, Seed = seed, ChosenRank = (int)plan, Weights = weights, Circulation = !settings.Quick };
     }
 
     /// <summary>A whole number in a range; a fault is added where it is none.</summary>

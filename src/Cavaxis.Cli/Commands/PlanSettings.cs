@@ -40,4 +40,9 @@ public sealed class PlanSettings : CatalogueSettings
     [CommandOption("--rules <FILE>")]
     [Description("A rule book of your programme instead of the built-in one.")]
     public string? Rules { get; init; }
+
+    /// <summary>Leaves the circulation out.</summary>
+    [CommandOption("--quick")]
+    [Description("Leaves out the model of the circulation (recirculation, loading of the left ventricle), which takes most of the time.")]
+    public bool Quick { get; init; }
 }

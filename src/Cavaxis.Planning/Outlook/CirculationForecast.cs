@@ -18,7 +18,7 @@ namespace Cavaxis.Planning.Outlook;
 internal sealed class CirculationForecast(PlanningContext context, PatientSet patients)
 {
     /// <summary>Pump flows over the planned one at which valve opening is computed.</summary>
-    private static readonly double[] SweepShares = [0.2, 0.4, 0.55, 0.7, 0.85, 1, 1.15, 1.3];
+    private static readonly double[] SweepShares = [0.25, 0.5, 0.75, 1, 1.25];
 
     /// <summary>Members whose valve is followed over flow: with three the middle and two others tell the spread.</summary>
     private const int SweptMembers = 3;
@@ -54,7 +54,7 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
             }
         }
 
-        IReadOnlyList<SettledState> settled = CirculationSimulator.Settle(all);
+        IReadOnlyList<SettledState> settled = CirculationSimulator.SettleForComparison(all);
         SettledState[] before = [.. settled.Take(patients.Members.Count)];
         return [.. plans.Select((p, i) => WithOutlook(
             p, before, [.. settled.Skip(first[i]).Take(patients.Members.Count)], [.. settled.Skip(sweep[i]).Take(SweptMembers * SweepShares.Length)]))];

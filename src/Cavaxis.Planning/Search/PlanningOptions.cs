@@ -30,5 +30,5 @@ public sealed record PlanningOptions
     public int PlansPerConfiguration { get; init; } = 2;
 
     /// <summary>Whether each plan is put on the model of the circulation. Without it only the bounds of recirculation are told.</summary>
-    public bool Circulation { get; init; } = true;
+    public bool Circulation { get; init; }
 }
