@@ -9,48 +9,48 @@ internal sealed class FlowField<T>
     where T : unmanaged, ILane<T>
 {
     /// <summary>Pressure of each volume, in the order of <see cref="StateIndex"/>.</summary>
-    public readonly T[] Pressure = new T[StateIndex.VolumeCount];
+    internal readonly T[] Pressure = new T[StateIndex.VolumeCount];
 
     /// <summary>Pressure difference that opens each one-way element: four valves, then the circuit.</summary>
-    public readonly T[] Opening = new T[5];
+    internal readonly T[] Opening = new T[5];
 
     /// <summary>Drainage from each part of the axis.</summary>
-    public readonly T[] Drained = new T[AxisPorts.CellCount];
+    internal readonly T[] Drained = new T[AxisPorts.CellCount];
 
     /// <summary>Return to each part of the axis.</summary>
-    public readonly T[] ReturnedTo = new T[AxisPorts.CellCount];
+    internal readonly T[] ReturnedTo = new T[AxisPorts.CellCount];
 
-    public T Pleural;
-    public T Abdominal;
-    public T Alveolar;
-    public T Wedge;
-    public T CoronaryFlow;
-    public T UpperFromAscending;
-    public T UpperFromArch;
-    public T SplanchnicFlow;
-    public T LowerFlow;
-    public T UpperVenousFlow;
-    public T HepaticFlow;
-    public T LowerVenousFlow;
-    public T SuperiorCavaFlow;
-    public T ThoracicCavaFlow;
-    public T DiaphragmFlow;
-    public T LungFlow;
-    public T PulmonaryVenousFlow;
-    public T AorticLeak;
-    public T MitralLeak;
-    public T SeptalFlow;
-    public T VentFlow;
-    public T TransvalvularFlow;
-    public T DrainageFlow;
-    public T VenousReturnFlow;
-    public T ReturnToAscending;
-    public T ReturnToDescending;
-    public T InletPressure;
-    public T OutletPressure;
-    public T Openness;
-    public T SuperiorCavaChange;
-    public T AtriumChange;
-    public T AbdominalCavaChange;
-    public T ThoracicCavaChange;
+    internal T Pleural;
+    internal T Abdominal;
+    internal T Alveolar;
+    internal T Wedge;
+    internal T CoronaryFlow;
+    internal T UpperFromAscending;
+    internal T UpperFromArch;
+    internal T SplanchnicFlow;
+    internal T LowerFlow;
+    internal T UpperVenousFlow;
+    internal T HepaticFlow;
+    internal T LowerVenousFlow;
+    internal T SuperiorCavaFlow;
+    internal T ThoracicCavaFlow;
+    internal T DiaphragmFlow;
+    internal T LungFlow;
+    internal T PulmonaryVenousFlow;
+    internal T AorticLeak;
+    internal T MitralLeak;
+    internal T SeptalFlow;
+    internal T VentFlow;
+    internal T TransvalvularFlow;
+    internal T DrainageFlow;
+    internal T VenousReturnFlow;
+    internal T ReturnToAscending;
+    internal T ReturnToDescending;
+    internal T InletPressure;
+    internal T OutletPressure;
+    internal T Openness;
+    internal T SuperiorCavaChange;
+    internal T AtriumChange;
+    internal T AbdominalCavaChange;
+    internal T ThoracicCavaChange;
 }

@@ -1,7 +1,5 @@
-using System.Runtime.CompilerServices;
 using Cavaxis.Circulation.Equations;
 using Cavaxis.Circulation.Lanes;
-using Cavaxis.Circulation.Parameters;
 
 namespace Cavaxis.Circulation.Solver;
 
@@ -23,17 +21,13 @@ internal sealed class LaneIntegrator<T>
     private readonly T[] y = new T[Dimension];
     private readonly T[] next = new T[Dimension];
     private readonly T[] trial = new T[Dimension];
-    private readonly T[][] k = [.. Enumerable.Range(0, DormandPrince.Stages).Select(_ => new T[Dimension])];
-    private readonly T[] inverseScale = new T[Dimension];
-    private readonly T[] sizes = new T[Dimension];
+    private readonly RungeKuttaStages<T> stages;
     private readonly double[] step = new double[T.Count];
     private readonly double[] taken = new double[T.Count];
     private readonly double[] time = new double[T.Count];
     private readonly double[] before = new double[T.Count];
     private readonly double[] theta = new double[T.Count];
-    private readonly int[] beats = new int[T.Count];
-    private readonly double[] lastBreath = new double[T.Count];
-    private readonly double tolerance;
+    private readonly BeatKeeper<T> beats;
     private bool fresh;
     private long steps;
     private long rejected;
@@ -47,18 +41,8 @@ internal sealed class LaneIntegrator<T>
     {
         this.equations = equations;
         valves = new ValveEvents<T>(equations);
-        this.tolerance = tolerance.Relative;
-        Span<double> row = stackalloc double[T.Count];
-        for (int i = 0; i < Dimension; i++)
-        {
-            for (int lane = 0; lane < T.Count; lane++)
-            {
-                row[lane] = Tolerance.SizeOf(i, massRatio[lane]) ?? double.PositiveInfinity;
-            }
-
-            sizes[i] = T.Load(row);
-        }
-
+        beats = new BeatKeeper<T>(equations);
+        stages = new RungeKuttaStages<T>(massRatio, tolerance);
         Array.Fill(step, 1e-3);
     }
 
@@ -80,7 +64,7 @@ internal sealed class LaneIntegrator<T>
     /// <summary>Length of the last whole breath of a patient, s; zero before the first.</summary>
     /// <param name="lane">Patient.</param>
     /// <returns>Length, s.</returns>
-    public double LastBreath(int lane) => lastBreath[lane];
+    public double LastBreath(int lane) => beats.LastBreath(lane);
 
     /// <summary>Integrates every patient to the end of its breath, each its own number of beats further.</summary>
     /// <param name="witness">Sees the steps; may be null.</param>
@@ -123,7 +107,7 @@ internal sealed class LaneIntegrator<T>
             Span<double> period = stackalloc double[T.Count];
             for (int lane = 0; lane < T.Count; lane++)
             {
-                period[lane] = Period(lane);
+                period[lane] = beats.Period(lane, y);
             }
 
             equations.Clock.SetBeat(Load(time), T.Load(period));
@@ -175,12 +159,12 @@ internal sealed class LaneIntegrator<T>
     /// <summary>State inside the last step, at a share of it of each patient's own.</summary>
     /// <param name="share">Share of the step, 0 to 1, of each patient.</param>
     /// <param name="state">Where the state goes.</param>
-    public void Dense(ReadOnlySpan<double> share, Span<T> state) => Dense(share, state, Dimension);
+    public void Dense(ReadOnlySpan<double> share, Span<T> state) => stages.Dense(share, taken, y, state, Dimension);
 
     /// <summary>The same for the volumes and the reflex alone, which the pressures of heart and great vessels need.</summary>
     /// <param name="share">Share of the step, 0 to 1, of each patient.</param>
     /// <param name="state">Where the state goes.</param>
-    public void DenseVolumes(ReadOnlySpan<double> share, Span<T> state) => Dense(share, state, StateIndex.Oxygen);
+    public void DenseVolumes(ReadOnlySpan<double> share, Span<T> state) => stages.Dense(share, taken, y, state, StateIndex.Oxygen);
 
     /// <summary>One quantity of one patient inside the last step.</summary>
     /// <param name="lane">Patient.</param>
@@ -189,43 +173,7 @@ internal sealed class LaneIntegrator<T>
     /// <returns>Its value.</returns>
     public double DenseAt(int lane, int index, double share)
     {
-        Span<double> weights = stackalloc double[DormandPrince.Stages];
-        DormandPrince.DenseWeights(share, weights);
-        double sum = 0;
-        for (int s = 0; s < DormandPrince.Stages; s++)
-        {
-            sum += weights[s] * k[s][index][lane];
-        }
-
-        return y[index][lane] + (taken[lane] * sum);
-    }
-
-    private void Dense(ReadOnlySpan<double> share, Span<T> state, int count)
-    {
-        Span<double> weights = stackalloc double[DormandPrince.Stages];
-        Span<double> lanes = stackalloc double[DormandPrince.Stages * T.Count];
-        for (int lane = 0; lane < T.Count; lane++)
-        {
-            DormandPrince.DenseWeights(share[lane], weights);
-            for (int s = 0; s < DormandPrince.Stages; s++)
-            {
-                lanes[(s * T.Count) + lane] = share[lane] == 0 ? 0 : weights[s] * taken[lane];
-            }
-        }
-
-        Span<T> w = stackalloc T[DormandPrince.Stages];
-        for (int s = 0; s < DormandPrince.Stages; s++)
-        {
-            w[s] = T.Load(lanes.Slice(s * T.Count, T.Count));
-        }
-
-        // A patient that stays where it is keeps its state even where a rejected stage is not a number.
-        T moves = T.Load(share);
-        for (int i = 0; i < count; i++)
-        {
-            T moved = y[i] + (w[0] * k[0][i]) + (w[2] * k[2][i]) + (w[3] * k[3][i]) + (w[4] * k[4][i]) + (w[5] * k[5][i]) + (w[6] * k[6][i]);
-            state[i] = T.IfPositive(moves, moved, y[i]);
-        }
+        return y[index][lane] + (taken[lane] * stages.DenseSum(lane, index, share));
     }
 
     private static T Load(double[] values) => T.Load(values);
@@ -236,12 +184,12 @@ internal sealed class LaneIntegrator<T>
         T start = Load(time);
         if (!fresh)
         {
-            Evaluate(start, y, k[0]);
+            Evaluate(start, y, stages.Rates[0]);
             fresh = true;
         }
 
         Stages(start, h);
-        T worst = ErrorNorm(h);
+        T worst = stages.ErrorNorm(h, next);
         bool anyEvent = valves.Locate(this, y, next, time, taken, theta, worst);
         bool anyRejected = false;
         for (int lane = 0; lane < T.Count; lane++)
@@ -287,12 +235,12 @@ internal sealed class LaneIntegrator<T>
             next.CopyTo(y.AsSpan());
         }
 
-        bool turned = Beats();
+        bool turned = beats.Turn(time, y);
         bool flipped = valves.Apply(y, theta, worst);
         fresh = !(anyRejected || flipped || turned || AnyPartial());
         if (fresh)
         {
-            (k[0], k[6]) = (k[6], k[0]);
+            stages.LastBecomesFirst();
         }
     }
 
@@ -325,150 +273,19 @@ internal sealed class LaneIntegrator<T>
         return false;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Stages(T start, T h)
     {
-        T[] k0 = k[0];
         for (int s = 1; s < DormandPrince.Stages; s++)
         {
-            double[] a = DormandPrince.Weight[s];
-            T[] target = s == 6 ? next : trial;
-            T a0 = T.Of(a[0]) * h;
-            switch (s)
-            {
-                case 1:
-                    for (int i = 0; i < Dimension; i++)
-                    {
-                        target[i] = y[i] + (a0 * k0[i]);
-                    }
-
-                    break;
-                case 2:
-                    Combine(target, a0, T.Of(a[1]) * h, k[1]);
-                    break;
-                case 3:
-                    Combine(target, a0, T.Of(a[1]) * h, k[1], T.Of(a[2]) * h, k[2]);
-                    break;
-                case 4:
-                    Combine(target, a0, T.Of(a[1]) * h, k[1], T.Of(a[2]) * h, k[2]);
-                    Add(target, T.Of(a[3]) * h, k[3]);
-                    break;
-                case 5:
-                    Combine(target, a0, T.Of(a[1]) * h, k[1], T.Of(a[2]) * h, k[2]);
-                    Add(target, T.Of(a[3]) * h, k[3], T.Of(a[4]) * h, k[4]);
-                    break;
-                default:
-                    Combine(target, a0, T.Of(a[2]) * h, k[2], T.Of(a[3]) * h, k[3]);
-                    Add(target, T.Of(a[4]) * h, k[4], T.Of(a[5]) * h, k[5]);
-                    break;
-            }
-
-            Evaluate(start + (T.Of(DormandPrince.Node[s]) * h), target, k[s]);
+            T[] target = s == DormandPrince.Stages - 1 ? next : trial;
+            stages.Argument(s, h, y, target);
+            Evaluate(start + (T.Of(DormandPrince.Node[s]) * h), target, stages.Rates[s]);
         }
-    }
-
-    private void Combine(T[] target, T a0, T a1, T[] k1)
-    {
-        T[] k0 = k[0];
-        for (int i = 0; i < Dimension; i++)
-        {
-            target[i] = y[i] + (a0 * k0[i]) + (a1 * k1[i]);
-        }
-    }
-
-    private void Combine(T[] target, T a0, T a1, T[] k1, T a2, T[] k2)
-    {
-        T[] k0 = k[0];
-        for (int i = 0; i < Dimension; i++)
-        {
-            target[i] = y[i] + (a0 * k0[i]) + (a1 * k1[i]) + (a2 * k2[i]);
-        }
-    }
-
-    private static void Add(T[] target, T a, T[] x)
-    {
-        for (int i = 0; i < Dimension; i++)
-        {
-            target[i] += a * x[i];
-        }
-    }
-
-    private static void Add(T[] target, T a, T[] x, T b, T[] z)
-    {
-        for (int i = 0; i < Dimension; i++)
-        {
-            target[i] += (a * x[i]) + (b * z[i]);
-        }
-    }
-
-    /// <summary>Largest weighted error of each patient: the worst quantity counts, not a mean that many quiet ones would dilute.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private T ErrorNorm(T h)
-    {
-        double[] e = DormandPrince.Error;
-        (T e0, T e2, T e3, T e4, T e5, T e6) = (T.Of(e[0]) * h, T.Of(e[2]) * h, T.Of(e[3]) * h, T.Of(e[4]) * h, T.Of(e[5]) * h, T.Of(e[6]) * h);
-        T worst = T.Of(0);
-        T bound = T.Of(1 / tolerance);
-        for (int i = 0; i < StateIndex.OxygenFromLungs; i++)
-        {
-            T error = (e0 * k[0][i]) + (e2 * k[2][i]) + (e3 * k[3][i]) + (e4 * k[4][i]) + (e5 * k[5][i]) + (e6 * k[6][i]);
-            worst = T.Max(worst, T.Abs(error) / T.Max(sizes[i], T.Abs(next[i])));
-        }
-
-        return worst * bound;
     }
 
     private void Evaluate(T at, T[] state, T[] rates)
     {
         evaluations++;
         equations.Rates(at, valves.Open, state, rates);
-    }
-
-    private double Period(int lane) => 60
-        / (equations.Constants[CirculationParameter.HeartRatePerMin][lane] * (1 + (ReflexGains.Rate * y[StateIndex.ReflexRate][lane])));
-
-    /// <summary>Begins the next beat, and with it the next breath, of each patient whose beat is over.</summary>
-    private bool Beats()
-    {
-        BeatClock<T> clock = equations.Clock;
-        bool any = false;
-        Span<double> start = stackalloc double[T.Count];
-        Span<double> period = stackalloc double[T.Count];
-        Span<double> breath = stackalloc double[T.Count];
-        Span<double> begins = stackalloc double[T.Count];
-        bool breathes = false;
-        for (int lane = 0; lane < T.Count; lane++)
-        {
-            start[lane] = clock.BeatStart[lane];
-            period[lane] = clock.BeatPeriod[lane];
-            breath[lane] = clock.BreathStart[lane];
-            begins[lane] = 0;
-            if (time[lane] >= start[lane] + period[lane] - 1e-10)
-            {
-                any = true;
-                start[lane] = time[lane];
-                period[lane] = Period(lane);
-                beats[lane]++;
-                if (beats[lane] >= (int)clock.BeatsPerBreath[lane])
-                {
-                    beats[lane] = 0;
-                    lastBreath[lane] = time[lane] - breath[lane];
-                    breath[lane] = time[lane];
-                    begins[lane] = 1;
-                    breathes = true;
-                }
-            }
-        }
-
-        if (any)
-        {
-            clock.SetBeat(T.Load(start), T.Load(period));
-            if (breathes)
-            {
-                clock.SetBreath(T.Load(breath), T.Load(begins));
-            }
-        }
-
-        return any;
     }
 }

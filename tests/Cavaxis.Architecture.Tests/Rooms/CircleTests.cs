@@ -10,12 +10,14 @@ public class CircleTests
     /// <summary>
     /// Folders of one room that know each other. Case and Json: the reader of records binds to the attributes that stand
     /// on the records of the case. In Planning the folders of one computation share a context: search, needs, circuit and fit
-    /// fill the records of the plan, and the builder of steps reads both. The list may shrink, and must not grow unseen.
+    /// fill the records of the plan, and the builder of steps reads both; the outlook puts plans on the circulation.
+    /// In Circulation the generic solver, its equations and what reads them are laid over each other by their type arguments. The list may shrink, and must not grow unseen.
     /// </summary>
     private static readonly string[] KnownCircles =
     [
+        "Cavaxis.Circulation.Equations, Cavaxis.Circulation.Signals, Cavaxis.Circulation.Simulation, Cavaxis.Circulation.Solver",
         "Cavaxis.Planning.Case, Cavaxis.Planning.Json",
-        "Cavaxis.Planning.Circuit, Cavaxis.Planning.Fit, Cavaxis.Planning.Information, Cavaxis.Planning.Needs, Cavaxis.Planning.Plans, Cavaxis.Planning.Search, Cavaxis.Planning.Steps",
+        "Cavaxis.Planning.Circuit, Cavaxis.Planning.Fit, Cavaxis.Planning.Information, Cavaxis.Planning.Needs, Cavaxis.Planning.Outlook, Cavaxis.Planning.Plans, Cavaxis.Planning.Running, Cavaxis.Planning.Search, Cavaxis.Planning.Steps",
     ];
 
     private static readonly Model Own = new ArchLoader().LoadAssemblies([.. Room.All.Select(static r => r.Assembly)]).Build();
@@ -24,7 +26,11 @@ public class CircleTests
     public void Rooms_form_no_circle() => Assert.Empty(Circles(Own, "Cavaxis", 2));
 
     [Fact]
-    public void Folders_of_a_room_form_no_circles_but_the_known_ones() => Assert.Equal(KnownCircles, Circles(Own, "Cavaxis", 3));
+    public void Folders_of_a_room_form_no_circles_but_the_known_ones()
+    {
+        string[] found = Circles(Own, "Cavaxis", 3);
+        Assert.True(KnownCircles.SequenceEqual(found), string.Join('\n', found));
+    }
 
     [Fact]
     public void A_circle_is_found()
