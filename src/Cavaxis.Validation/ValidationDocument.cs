@@ -24,7 +24,7 @@ public static class ValidationDocument
 
 
             """);
-        text.Append(CultureInfo.InvariantCulture, $"{rows.Count(row => row.Passes)} of {rows.Count} rows hold.\n");
+        text.Append(CultureInfo.InvariantCulture, $"{rows.Count(row => row.Passes)} of {rows.Count} rows hold; {rows.Count(row => row.KnownMiss)} are known misses of the model and stay here as such.\n");
         foreach (IGrouping<string, ValidationRow> room in rows.GroupBy(row => row.Room))
         {
             text.Append(CultureInfo.InvariantCulture, $"\n## {room.Key}\n\n");
@@ -33,7 +33,7 @@ public static class ValidationDocument
             {
                 text.Append(
                     CultureInfo.InvariantCulture,
-                    $"| {Cell(row.Check)} | {Cell(row.Source.ToString())} | {Expected(row)} | {row.Got.ToString("G4", CultureInfo.InvariantCulture)} | {Cell(row.Unit)} | {Allowed(row)} | {(row.Passes ? "yes" : "NO")} | {Cell(row.Note)} |\n");
+                    $"| {Cell(row.Check)} | {Cell(row.Source.ToString())} | {Expected(row)} | {row.Got.ToString("G4", CultureInfo.InvariantCulture)} | {Cell(row.Unit)} | {Allowed(row)} | {(row.Passes ? "yes" : row.KnownMiss ? "no, known miss" : "NO")} | {Cell(row.Note)} |\n");
             }
         }
 

@@ -29,9 +29,10 @@ internal sealed class RowSettler<T>
 
     // The rough phase only has to come near: what it leaves over, the fine phase settles and judges.
     private const double RoughLoosening = 10;
-    private const double RoughBound = 25;
+    private const double RoughBound = 10;
+    private const double MostAfterJump = 2;
     private const double LongestRoughS = 160;
-    private const double LongestFineS = 180;
+    private const double LongestFineS = 240;
 
     private readonly CirculationParameters[] patients;
     private readonly double[] massRatio;
@@ -40,6 +41,8 @@ internal sealed class RowSettler<T>
     private readonly double[] change = new double[T.Count];
     private readonly int[] moving = new int[T.Count];
     private readonly bool[] rests = new bool[T.Count];
+    private readonly bool[] barred = new bool[T.Count];
+    private readonly double[] beforeJump = new double[T.Count];
     private readonly double[] spent = new double[T.Count];
     private readonly T[] squeeze = new T[N.Count];
 
@@ -144,6 +147,8 @@ internal sealed class RowSettler<T>
         T[] second = new T[S.Count];
         T[] third = new T[S.Count];
         Array.Clear(rests);
+        Array.Clear(barred);
+        Array.Fill(beforeJump, double.PositiveInfinity);
         for (int round = 1; ; round++)
         {
             second.CopyTo(first.AsSpan());
@@ -162,7 +167,8 @@ internal sealed class RowSettler<T>
             integrator.State.CopyTo(third);
             if (round % (jumps ? 3 : 5) == 0)
             {
-                SlowModeJump<T>.Apply(first, second, third);
+                change.CopyTo(beforeJump, 0);
+                SlowModeJump<T>.Apply(first, second, third, barred);
             }
 
             if (round % (jumps ? 4 : CarbonDioxideBreaths) == 0)
@@ -191,6 +197,9 @@ internal sealed class RowSettler<T>
 
             (change[lane], moving[lane]) = LargestChange(before, integrator.State, lane);
             change[lane] /= stride;
+
+            // A jump that leaves more to do than there was has met more than one mode: no more of them for this patient.
+            barred[lane] |= change[lane] > MostAfterJump * beforeJump[lane];
             rests[lane] = change[lane] < most || integrator.Time[lane] > longestS || !double.IsFinite(change[lane]);
         }
     }

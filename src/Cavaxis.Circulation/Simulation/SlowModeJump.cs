@@ -30,7 +30,8 @@ internal static class SlowModeJump<T>
     /// <param name="first">State at the start.</param>
     /// <param name="second">State some breaths later.</param>
     /// <param name="third">State as many breaths later again; moved in place.</param>
-    public static void Apply(ReadOnlySpan<T> first, ReadOnlySpan<T> second, Span<T> third)
+    /// <param name="barred">True for each patient that is not to jump.</param>
+    public static void Apply(ReadOnlySpan<T> first, ReadOnlySpan<T> second, Span<T> third, ReadOnlySpan<bool> barred)
     {
         Span<double> row = stackalloc double[T.Count];
         Span<double> factor = stackalloc double[T.Count];
@@ -38,7 +39,7 @@ internal static class SlowModeJump<T>
         {
             for (int lane = 0; lane < T.Count; lane++)
             {
-                factor[lane] = Factor(first, second, third, group, lane);
+                factor[lane] = barred[lane] ? 0 : Factor(first, second, third, group, lane);
             }
 
             foreach (int i in group)

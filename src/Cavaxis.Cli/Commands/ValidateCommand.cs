@@ -53,6 +53,6 @@ public sealed class ValidateCommand(CommandOutput output) : Command<ValidateComm
             }
         }
 
-        return (int)(rows.All(row => row.Passes) ? ExitCode.Done : ExitCode.StopFound);
+        return (int)(rows.All(row => row.AsStated) ? ExitCode.Done : ExitCode.StopFound);
     }
 }
