@@ -17,7 +17,7 @@ public static class CavaxisProcess
 
     /// <summary>Runs a command to its end with more environment.</summary>
     public static Ended Run(IEnumerable<string> args, IReadOnlyDictionary<string, string> environment) =>
-        RunTool("dotnet", [Program, .. args], environment);
+        RunTool("dotnet", [Program, .. QuickPlan.Of([.. args])], environment);
 
     /// <summary>Runs a line of shell in which $CAVAXIS stands for the program.</summary>
     public static Ended Shell(string line, IReadOnlyDictionary<string, string> environment)

@@ -11,7 +11,7 @@ public static class InProcess
     {
         using StringWriter results = new();
         using StringWriter faults = new();
-        ExitCode code = new CavaxisApplication(new CommandOutput(results, faults, colours: false)).Run(args);
+        ExitCode code = new CavaxisApplication(new CommandOutput(results, faults, colours: false)).Run(QuickPlan.Of(args));
         return (code, results.ToString(), faults.ToString());
     }
 }
