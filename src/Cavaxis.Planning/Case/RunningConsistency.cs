@@ -8,6 +8,8 @@ namespace Cavaxis.Planning.Case;
 /// <summary>Checks that what runs, what lies in the vessels and what was observed can be true together.</summary>
 internal static class RunningConsistency
 {
+    private const double HighestOutputLPerMin = 40;
+
     /// <summary>Records every contradiction.</summary>
     /// <param name="file">The case as bound.</param>
     /// <param name="ledger">Places of the values; takes the faults.</param>
@@ -22,7 +24,7 @@ internal static class RunningConsistency
             }
         }
 
-        if (running.Configuration is null && ledger.IsSound("running") && running != new RunningSection())
+        if (running.Configuration is null && ledger.IsSound("running") && !SaysNothing(running))
         {
             ledger.Add(
                 FaultCode.Contradiction, "running.configuration", "support that runs without a configuration",
@@ -30,9 +32,33 @@ internal static class RunningConsistency
                 "Say how the circuit is connected, or leave the section out when none runs.", ledger.PlaceOf("running"));
         }
 
+        Output(file.Heart, ledger);
         Ventilation(file.Ventilation, ledger);
         Pressures(file.Observations, ledger);
     }
+
+    /// <summary>Outflow tract, velocity-time integral and rate each within range can multiply to an output that no heart has.</summary>
+    private static void Output(HeartSection heart, FaultLedger ledger)
+    {
+        const string Path = "heart.lvotVtiCm";
+        if (heart is not { LvotDiameterMm.Value: double diameter, LvotVtiCm.Value: double integral, RatePerMin.Value: double rate } || !ledger.IsSound(Path))
+        {
+            return;
+        }
+
+        double output = Math.PI / 4 * diameter * diameter / 100 * integral * rate / 1000;
+        if (output > HighestOutputLPerMin)
+        {
+            ledger.Add(
+                FaultCode.Contradiction, Path, string.Create(CultureInfo.InvariantCulture, $"an output of {output:F0} L/min with this outflow tract and rate"),
+                string.Create(CultureInfo.InvariantCulture, $"at most {HighestOutputLPerMin:F0} L/min"),
+                "Check diameter, velocity-time integral and rate together.", ledger.PlaceOf(Path));
+        }
+    }
+
+    // Lists compare by identity, so the same empty list stands on both sides.
+    private static bool SaysNothing(RunningSection running) =>
+        running.Cannulae.Count == 0 && running == new RunningSection { Cannulae = running.Cannulae };
 
     private static void Cannula(CannulaRole role, RunningConfiguration configuration, string path, FaultLedger ledger)
     {

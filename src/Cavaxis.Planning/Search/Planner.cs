@@ -1,4 +1,3 @@
-using Cavaxis.Planning.Outlook;
 using System.Runtime.ExceptionServices;
 using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Population;
@@ -6,6 +5,7 @@ using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Information;
+using Cavaxis.Planning.Outlook;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Ranking;
 using Cavaxis.Planning.Rules;
