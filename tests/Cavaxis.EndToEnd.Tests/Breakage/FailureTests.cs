@@ -12,7 +12,7 @@ public class FailureTests
     {
         using StringWriter faults = new();
         using BreakingWriter results = new(new InvalidOperationException("the inner works\u001b[31m broke"));
-        ExitCode code = new CavaxisApplication(new CommandOutput(results, faults, colours: false)).Run(["plan", DemoCase.Small, "--anatomies", "200"]);
+        ExitCode code = new CavaxisApplication(new CommandOutput(results, faults, colours: false)).Run(["plan", DemoCase.Small, "--anatomies", "200", "--quick"]);
         Assert.Equal(ExitCode.InternalError, code);
         string said = faults.ToString();
         Assert.StartsWith("The program failed (InvalidOperationException: the inner works", said, StringComparison.Ordinal);
