@@ -18,7 +18,7 @@ internal static class ValidationText
         foreach (ValidationRow row in rows)
         {
             table.AddRow(
-                row.Passes ? "ok" : row.KnownMiss ? "misses (known)" : "FAILS",
+                row.Passes ? "ok" : row.KnownMiss ? "miss" : "FAILS",
                 Markup.Escape(row.Room),
                 Markup.Escape(row.Check),
                 Markup.Escape(Source.InWords(row.Source.Certainty)),
@@ -28,6 +28,8 @@ internal static class ValidationText
 
         output.Console.Write(table);
         int passed = rows.Count(row => row.Passes);
-        output.Line($"{passed} of {rows.Count} rows hold; {rows.Count - passed} fail. Sources and tolerances in full: docs/validation.md.");
+        int known = rows.Count(row => row.KnownMiss && !row.Passes);
+        output.Line($"{passed} of {rows.Count} rows hold; {known} are known misses; {rows.Count - passed - known} fail.");
+        output.Line("Sources and tolerances in full: docs/validation.md.");
     }
 }

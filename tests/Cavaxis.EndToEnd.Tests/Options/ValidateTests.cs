@@ -10,7 +10,7 @@ public class ValidateTests
     private static readonly Lazy<Ended> Json = new(static () => CavaxisProcess.Run("validate", "--json"));
 
     [Fact]
-    public void Every_row_holds_and_carries_its_source()
+    public void Every_row_holds_or_is_a_known_miss_and_carries_its_source()
     {
         Assert.Equal(0, Json.Value.ExitCode);
         using JsonDocument document = JsonDocument.Parse(Json.Value.Out);
@@ -18,7 +18,7 @@ public class ValidateTests
         Assert.True(rows.Length > 100);
         Assert.All(rows, static row =>
         {
-            Assert.True(row.GetProperty("passes").GetBoolean());
+            Assert.NotEqual(row.GetProperty("knownMiss").GetBoolean(), row.GetProperty("passes").GetBoolean());
             Assert.False(string.IsNullOrWhiteSpace(row.GetProperty("source").GetProperty("citation").GetString()));
         });
     }
@@ -31,7 +31,11 @@ public class ValidateTests
         Assert.All(text.Lines, static line => Assert.True(line.Length <= CommandOutput.Width, line));
         using JsonDocument document = JsonDocument.Parse(Json.Value.Out);
         int count = document.RootElement.GetArrayLength();
-        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"{count} of {count} rows hold"), text.Out, StringComparison.Ordinal);
+        int holding = document.RootElement.EnumerateArray().Count(static row => row.GetProperty("passes").GetBoolean());
+        Assert.InRange(count - holding, 0, count / 20);
+        Assert.Contains(
+            string.Create(CultureInfo.InvariantCulture, $"{holding} of {count} rows hold; {count - holding} are known misses; 0 fail"),
+            text.Out, StringComparison.Ordinal);
     }
 
     [Theory]
