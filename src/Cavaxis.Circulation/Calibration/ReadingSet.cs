@@ -10,7 +10,7 @@ internal sealed class ReadingSet
 {
     /// <summary>
     /// Spread of the model itself, as a share of the spread of a reading: what it leaves out, and what a normal belief leaves out of a curved one.
-    /// It is added in squares. Chosen so that intervals hold in the recovery study.
+    /// It is added in squares. Chosen because intervals without it were too narrow for synthetic patients.
     /// </summary>
     public const double ModelShare = 0.5;
 
