@@ -71,19 +71,13 @@ internal sealed class SearchSpace
         for (int i = 0; i < Axes.Count; i++)
         {
             double value = Axes[i].ValueAt(place[i]);
-            patient = Bounded(patient, Axes[i].Parameter, value);
+            patient = patient.WithNearest(Axes[i].Parameter, value);
             foreach (CirculationParameter follower in Axes[i].Spread.Followers)
             {
-                patient = Bounded(patient, follower, prior[follower] * value / Axes[i].Middle);
+                patient = patient.WithNearest(follower, prior[follower] * value / Axes[i].Middle);
             }
         }
 
         return patient;
-    }
-
-    private static CirculationParameters Bounded(CirculationParameters patient, CirculationParameter parameter, double value)
-    {
-        (double low, double high) = ParameterTable.Bounds(parameter, patient.MassKg);
-        return patient.With(parameter, Math.Clamp(value, low, high));
     }
 }

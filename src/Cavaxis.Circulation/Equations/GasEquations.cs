@@ -93,13 +93,6 @@ internal sealed class GasEquations<T>
         }
     }
 
-    /// <summary>Back to true volumes. The amounts have to be set to match: see <see cref="Holding"/>.</summary>
-    public void Decompress()
-    {
-        Array.Fill(compression, T.Of(1));
-        compressed = false;
-    }
-
     /// <summary>Volume that holds the gas of a node: blood, and for carbon dioxide the tissue's store.</summary>
     /// <param name="node">The node.</param>
     /// <param name="y">State.</param>

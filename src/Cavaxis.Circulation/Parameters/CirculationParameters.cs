@@ -52,6 +52,16 @@ public sealed class CirculationParameters
         return new CirculationParameters(values.SetItem((int)parameter, value), Ports, MassKg);
     }
 
+    /// <summary>The same with one value changed, or the nearest value inside the model's range.</summary>
+    /// <param name="parameter">Which.</param>
+    /// <param name="value">Value wished for, in the unit of the table.</param>
+    /// <returns>The new set.</returns>
+    public CirculationParameters WithNearest(CirculationParameter parameter, double value)
+    {
+        (double low, double high) = ParameterTable.Bounds(parameter, MassKg);
+        return With(parameter, Math.Clamp(value, low, high));
+    }
+
     /// <summary>The same with several values changed.</summary>
     /// <param name="changes">The changes.</param>
     /// <returns>The new set.</returns>

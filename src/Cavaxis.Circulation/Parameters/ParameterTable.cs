@@ -42,7 +42,7 @@ public static class ParameterTable
             }
         }
 
-        IEnumerable<string> near = All.Select(d => d.Name).OrderBy(n => Distance(n, name)).Take(3);
+        IEnumerable<string> near = All.Select(d => d.Name).OrderBy(n => EditDistance.Between(n.ToUpperInvariant(), name.ToUpperInvariant())).Take(3);
         throw new InputFaultException(new InputFault(
             FaultCode.UnknownField,
             name,
@@ -76,25 +76,6 @@ public static class ParameterTable
         }
 
         return file.Parameters;
-    }
-
-    // Edit distance over the longer name; only to suggest names, so the plain quadratic form will do.
-    private static int Distance(string a, string b)
-    {
-        int[] row = [.. Enumerable.Range(0, b.Length + 1)];
-        for (int i = 1; i <= a.Length; i++)
-        {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.Length; j++)
-            {
-                int same = char.ToUpperInvariant(a[i - 1]) == char.ToUpperInvariant(b[j - 1]) ? 0 : 1;
-                int next = Math.Min(Math.Min(row[j], row[j - 1]) + 1, diagonal + same);
-                (diagonal, row[j]) = (row[j], next);
-            }
-        }
-
-        return row[b.Length];
     }
 
     private sealed record ParameterFile(ParameterDefinition[] Parameters);

@@ -113,7 +113,8 @@ public sealed class CirculationSummary
 
     private static void Gas(CirculationParameters p, BreathRecord b, Action<CirculationQuantity, double> set)
     {
-        double Saturation(double content) => 100 * BloodGas.Saturation(p, content);
+        GasExchange<OneLane> gas = new(new ModelConstants<OneLane>([p]));
+        double Saturation(double content) => 100 * BloodGas.Saturation(gas, p[CirculationParameter.HaemoglobinGPerDl], content);
         set(RightArmSaturationPercent, Saturation(b.Mean(Signal.AscendingOxygen)));
         set(LeftArmSaturationPercent, Saturation(b.Mean(Signal.ArchOxygen)));
         set(LowerBodySaturationPercent, Saturation(b.Mean(Signal.DescendingOxygen)));
@@ -122,8 +123,7 @@ public sealed class CirculationSummary
         set(PreMembraneSaturationPercent, Saturation(b.Mean(Signal.PreMembraneOxygen)));
         set(PostMembraneSaturationPercent, Saturation(b.Mean(Signal.PostMembraneOxygen)));
         set(PreMembraneSwingPercent, Saturation(b.Highest(Signal.PreMembraneOxygen)) - Saturation(b.Lowest(Signal.PreMembraneOxygen)));
-        set(RightArmPo2MmHg, BloodGas.Po2(p, b.Mean(Signal.AscendingOxygen)));
-        GasExchange<OneLane> gas = new(new ModelConstants<OneLane>([p]));
+        set(RightArmPo2MmHg, BloodGas.Po2(gas, b.Mean(Signal.AscendingOxygen)));
         set(RightArmPco2MmHg, gas.CarbonDioxideTensionAt(
             new OneLane(b.Mean(Signal.AscendingCarbonDioxide) / 100), new OneLane(b.Mean(Signal.AscendingOxygen) / 100)).Value);
     }

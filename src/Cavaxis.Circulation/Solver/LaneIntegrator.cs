@@ -212,7 +212,7 @@ internal sealed class LaneIntegrator<T>
                 theta[lane] = 0;
                 if (step[lane] < ShortestStepS)
                 {
-                    throw new StepTooSmallException(time[lane], lane);
+                    throw new StepTooSmallException(time[lane]);
                 }
 
                 continue;

@@ -1,3 +1,5 @@
+using Cavaxis.Quantities.Faults;
+
 namespace Cavaxis.Planning.Json;
 
 /// <summary>Finds the word a person most likely meant.</summary>
@@ -19,7 +21,7 @@ internal static class ClosestWord
         int least = int.MaxValue;
         foreach (string word in known)
         {
-            int distance = Distance(given.ToUpperInvariant(), word.ToUpperInvariant());
+            int distance = EditDistance.Between(given.ToUpperInvariant(), word.ToUpperInvariant());
             if (distance < least)
             {
                 (best, least) = (word, distance);
@@ -27,30 +29,5 @@ internal static class ClosestWord
         }
 
         return best is not null && least <= Math.Max(2, best.Length / 3) && least < Math.Max(given.Length, best.Length) ? best : null;
-    }
-
-    // Levenshtein 1966: fewest insertions, deletions and replacements.
-    private static int Distance(string a, string b)
-    {
-        int[] above = new int[b.Length + 1];
-        int[] row = new int[b.Length + 1];
-        for (int j = 0; j <= b.Length; j++)
-        {
-            above[j] = j;
-        }
-
-        for (int i = 1; i <= a.Length; i++)
-        {
-            row[0] = i;
-            for (int j = 1; j <= b.Length; j++)
-            {
-                int replace = above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-                row[j] = Math.Min(replace, Math.Min(above[j], row[j - 1]) + 1);
-            }
-
-            (above, row) = (row, above);
-        }
-
-        return above[b.Length];
     }
 }

@@ -17,6 +17,8 @@ namespace Cavaxis.Planning.Outlook;
 /// <param name="combination">Devices and sides.</param>
 internal sealed class PlanCircuit(PlanningContext context, ConfigurationTable configuration, ConfigurationSearch search, Combination combination)
 {
+    private ((double Linear, double Quadratic) Drainage, (double Linear, double Quadratic) Return)? drops;
+
     /// <summary>Share of the pump flow that returns to an artery.</summary>
     public double ArterialShare => configuration.Kind switch
     {
@@ -34,9 +36,7 @@ internal sealed class PlanCircuit(PlanningContext context, ConfigurationTable co
         CircuitModel circuit = search.Circuit;
         CentrifugalPump pump = circuit.Pump;
         MembraneLung lung = circuit.Lung;
-        (double drainLinear, double drainQuadratic) = Fit(flow => context.Reading.Picture.CentralVenousPressureMmHg.Value - search.Pressures(combination.Options, flow).Inlet);
-        (double backLinear, double backQuadratic) = Fit(flow => search.Pressures(combination.Options, flow).Return - SinkMmHg()
-            + (lung.DropPa(flow, context.Blood) / UnitFactors.PascalsPerMmHg));
+        ((double drainLinear, double drainQuadratic), (double backLinear, double backQuadratic)) = drops ??= Drops(lung);
         bool axillary = combination.InRole(CannulaRole.ArterialReturn)?.Slot.Route == AccessRoute.AxillaryGraft;
         double sweep = lung.SweepFor(Math.Min(1000, patient[CarbonDioxideProductionMlPerMin]), 42) ?? 10;
         (CirculationParameter, double)[] settings =
@@ -52,15 +52,14 @@ internal sealed class PlanCircuit(PlanningContext context, ConfigurationTable co
             (MembraneCarbonDioxideMlPerMinPerMmHg, lung.CarbonDioxideConductance),
             (SweepLPerMin, sweep), (SweepOxygenFraction, 1),
         ];
-        return settings.Aggregate(patient, Within);
+        // A device may lie beyond the range that the model was made for; the nearest value inside matters only to pressures of the circuit.
+        return settings.Aggregate(patient, static (set, setting) => set.WithNearest(setting.Item1, setting.Item2));
     }
 
-    /// <summary>A device may lie beyond the range that the model was made for; the nearest value inside is taken, which matters only to pressures of the circuit.</summary>
-    private static CirculationParameters Within(CirculationParameters patient, (CirculationParameter Parameter, double Value) setting)
-    {
-        (double low, double high) = ParameterTable.Bounds(setting.Parameter, patient.MassKg);
-        return patient.With(setting.Parameter, Math.Clamp(setting.Value, low, high));
-    }
+    /// <summary>Drops of drainage and return. They are the plan's, whoever lies on the circuit.</summary>
+    private ((double Linear, double Quadratic) Drainage, (double Linear, double Quadratic) Return) Drops(MembraneLung lung) => (
+        Fit(flow => context.Reading.Picture.CentralVenousPressureMmHg.Value - search.Pressures(combination.Options, flow).Inlet),
+        Fit(flow => search.Pressures(combination.Options, flow).Return - SinkMmHg() + (lung.DropPa(flow, context.Blood) / UnitFactors.PascalsPerMmHg)));
 
     private double SinkMmHg() => ArterialShare > 0
         ? context.Reading.Picture.MeanArterialPressureMmHg.Value

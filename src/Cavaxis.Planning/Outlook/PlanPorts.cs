@@ -16,6 +16,8 @@ namespace Cavaxis.Planning.Outlook;
 /// <param name="plan">The plan.</param>
 internal sealed class PlanPorts(PlanningContext context, PlannedSupport plan)
 {
+    private readonly Dictionary<SlotOption, double> beyondJunctionMm = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>Shares in one anatomy.</summary>
     /// <param name="anatomy">Which sample.</param>
     /// <returns>The shares.</returns>
@@ -48,14 +50,20 @@ internal sealed class PlanPorts(PlanningContext context, PlannedSupport plan)
 
     private static bool FromNeck(SlotOption option) => option.Slot.Route == AccessRoute.Jugular;
 
+    /// <summary>Position of the tip: its planned distance from the junction, which is one for all anatomies, put to the junction of this one.</summary>
     private double TipMm(SlotOption option, int anatomy)
     {
-        VenousEntry entry = new(option.Slot.Route, option.Side);
-        PlacedCannula placed = plan.Plan.Cannulae.First(c => c.Role == option.Slot.Role);
-        double depthMm = 10 * (placed.Fit?.PlannedDepthCm.Value ?? 0);
-        double planned = Median(context.Landmarks.Skin(entry)) + (entry.Direction * depthMm);
-        ReadOnlySpan<double> reference = context.Landmarks.Of(FromNeck(option) ? Landmark.Scaj : Landmark.Icaj);
-        return planned - Median(reference) + reference[anatomy];
+        ReadOnlySpan<double> junction = context.Landmarks.Of(FromNeck(option) ? Landmark.Scaj : Landmark.Icaj);
+        if (!beyondJunctionMm.TryGetValue(option, out double beyond))
+        {
+            VenousEntry entry = new(option.Slot.Route, option.Side);
+            PlacedCannula placed = plan.Plan.Cannulae.First(c => c.Role == option.Slot.Role);
+            double depthMm = 10 * (placed.Fit?.PlannedDepthCm.Value ?? 0);
+            beyond = Median(context.Landmarks.Skin(entry)) + (entry.Direction * depthMm) - Median(junction);
+            beyondJunctionMm.Add(option, beyond);
+        }
+
+        return beyond + junction[anatomy];
     }
 
     private static double Median(ReadOnlySpan<double> values)
