@@ -68,6 +68,25 @@ public class TubeFrictionTests
         Gen.Select(Gen.Double[1, 5e5], Gen.Double[1, 3], Gen.Double[0, 0.05]).Sample((re, ratio, rough) =>
             Assert.True(TubeFriction.DisturbedInlet(re * ratio, rough) <= TubeFriction.DisturbedInlet(re, rough) * (1 + 1e-12)));
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1e-95)]
+    [InlineData(1e-6)]
+    [InlineData(1e-3)]
+    [InlineData(0.05)]
+    public void Just_below_the_turbulent_limit_the_disturbed_inlet_is_at_least_the_quiet_one_and_still_falls(double roughness)
+    {
+        double last = double.PositiveInfinity;
+        for (int i = 0; i <= 2400; i++)
+        {
+            double reynolds = 3800 + (i * 0.1);
+            double factor = TubeFriction.DisturbedInlet(reynolds, roughness);
+            Assert.True(factor >= TubeFriction.DarcyFactor(reynolds, roughness) * (1 - 1e-12), $"below the quiet inlet at {reynolds}");
+            Assert.True(factor <= last * (1 + 1e-12), $"rises at {reynolds}");
+            last = factor;
+        }
+    }
+
     [Fact]
     public void The_disturbed_inlet_is_never_below_the_quiet_one() =>
         Gen.Select(Gen.Double[1, 5e5], Gen.Double[0, 0.05]).Sample((re, rough) =>
