@@ -119,9 +119,11 @@ internal sealed class BloodFlowEquations<T>
         f.UpperFromArch = upper * (one - k[AscendingPartOfUpper]) * (p[S.Arch] - p[S.UpperVein]);
         f.SplanchnicFlow = conductance * k[SplanchnicShare] * (p[S.Descending] - p[S.SplanchnicVein]);
         f.LowerFlow = conductance * (one - k[CoronaryShare] - k[UpperShare] - k[SplanchnicShare]) * (p[S.Descending] - p[S.LowerVein]);
-        f.UpperVenousFlow = (p[S.UpperVein] - p[S.SuperiorCava]) / k[UpperVenousResistanceMmHgSPerMl];
-        f.HepaticFlow = (p[S.SplanchnicVein] - p[S.AbdominalCava]) / k[SplanchnicVenousResistanceMmHgSPerMl];
-        f.LowerVenousFlow = (p[S.LowerVein] - p[S.AbdominalCava]) / k[LowerVenousResistanceMmHgSPerMl];
+
+        // A vein falls in where it enters chest or belly: a cava sucked below the pressure around that place draws no more.
+        f.UpperVenousFlow = Inlet(p[S.UpperVein], p[S.SuperiorCava], zero) / k[UpperVenousResistanceMmHgSPerMl];
+        f.HepaticFlow = Inlet(p[S.SplanchnicVein], p[S.AbdominalCava], f.Abdominal) / k[SplanchnicVenousResistanceMmHgSPerMl];
+        f.LowerVenousFlow = Inlet(p[S.LowerVein], p[S.AbdominalCava], f.Abdominal) / k[LowerVenousResistanceMmHgSPerMl];
         f.SuperiorCavaFlow = superior * superior * (p[S.SuperiorCava] - p[S.RightAtrium]) / k[SuperiorCavaResistanceMmHgSPerMl];
         f.ThoracicCavaFlow = thoracic * thoracic * (p[S.ThoracicCava] - p[S.RightAtrium]) / k[ThoracicCavaResistanceMmHgSPerMl];
         f.DiaphragmFlow = abdominal * abdominal * (p[S.AbdominalCava] - p[S.ThoracicCava]) / k[AbdominalCavaResistanceMmHgSPerMl];
@@ -173,6 +175,9 @@ internal sealed class BloodFlowEquations<T>
         T d = a - b;
         return T.Of(0.5) * (a + b + T.Sqrt((d * d) + T.Of(1)));
     }
+
+    /// <summary>Pressure that drives a vein into a cava through a place that collapses below a pressure around it.</summary>
+    private static T Inlet(T vein, T cava, T around) => SmoothMax(vein, around) - SmoothMax(cava, around);
 
     // Without the square root of the orifice equation at zero, where its slope has no bound.
     private static T Leak(T pressure, T areaCm2) =>

@@ -62,7 +62,8 @@ internal static class AdultPresets
             new(BloodVolumeMl, 4300, Bleeding),
             new(HeartRatePerMin, 115, Bleeding),
             new(SystemicResistanceMmHgSPerMl, 1.3, new("constriction by the reflex, assumed", Certainty.Assumption)),
-            new(SplanchnicZeroVolumeMl, 1214.4, new("the reflex empties 8 % of the splanchnic veins, assumed", Certainty.Assumption)),
+            new(SplanchnicZeroVolumeMl, 1116, new("the reflex empties a tenth of the splanchnic veins, assumed", Certainty.Assumption)),
+            new(LowerVenousZeroVolumeMl, 999, new("the reflex empties a tenth of the veins of the lower body, assumed", Certainty.Assumption)),
         ]),
         new("tamponade", "Adult with fluid under pressure in the pericardium.", ParameterTable.ReferenceMassKg,
         [

@@ -196,6 +196,13 @@ static double swing(double x) { return 0.5 * (1 - cos(M_PI * x)); }
 static double ease(double x) { return x * x * (3 - 2 * x); }
 static double orifice(void) { return 1060.0 / 2 / 133.322387415 * 1e-4; }
 
+/* Head of a vein over a cava, both counted above the pressure at which the mouth of the vein falls shut, corner of 1 mmHg. */
+static double inlet(double vein, double cava, double shut)
+{
+    double a = vein - shut, b = cava - shut;
+    return 0.5 * (a - b + sqrt(a * a + 1) - sqrt(b * b + 1));
+}
+
 static double leak(double dp, double area) { return area * dp / sqrt(orifice() * (fabs(dp) + 1)); }
 
 static double tube(const Patient *p, double filling)
@@ -326,9 +333,9 @@ static void derive(Patient *p, double t, const double *y, double *dy)
     double armLeft = G * p->UpperShare * (1 - p->AscendingPartOfUpper) * (P[vArch] - P[vUp]);
     double gut = G * p->SplanchnicShare * (P[vDesc] - P[vSpl]);
     double legs = G * (1 - p->CoronaryShare - p->UpperShare - p->SplanchnicShare) * (P[vDesc] - P[vLow]);
-    double upper = (P[vUp] - P[vSvc]) / p->UpperVenousResistanceMmHgSPerMl;
-    double hepatic = (P[vSpl] - P[vAc]) / p->SplanchnicVenousResistanceMmHgSPerMl;
-    double lower = (P[vLow] - P[vAc]) / p->LowerVenousResistanceMmHgSPerMl;
+    double upper = inlet(P[vUp], P[vSvc], 0) / p->UpperVenousResistanceMmHgSPerMl;
+    double hepatic = inlet(P[vSpl], P[vAc], belly) / p->SplanchnicVenousResistanceMmHgSPerMl;
+    double lower = inlet(P[vLow], P[vAc], belly) / p->LowerVenousResistanceMmHgSPerMl;
     double fromSvc = svc * svc * (P[vSvc] - P[vRA]) / p->SuperiorCavaResistanceMmHgSPerMl;
     double fromTc = tc * tc * (P[vTc] - P[vRA]) / p->ThoracicCavaResistanceMmHgSPerMl;
     double diaphragm = ac * ac * (P[vAc] - P[vTc]) / p->AbdominalCavaResistanceMmHgSPerMl;

@@ -174,9 +174,10 @@ class Patient:
         left = g * p.UpperShare * (1 - p.AscendingPartOfUpper) * (arch - up)
         gut = g * p.SplanchnicShare * (desc - spl)
         legs = g * (1 - p.CoronaryShare - p.UpperShare - p.SplanchnicShare) * (desc - low)
-        upper = (up - svc) / p.UpperVenousResistanceMmHgSPerMl
-        hepatic = (spl - ac) / p.SplanchnicVenousResistanceMmHgSPerMl
-        lower = (low - ac) / p.LowerVenousResistanceMmHgSPerMl
+        inlet = lambda vein, cava, shut: 0.5 * (vein - cava + sqrt((vein - shut) ** 2 + 1) - sqrt((cava - shut) ** 2 + 1))
+        upper = inlet(up, svc, 0) / p.UpperVenousResistanceMmHgSPerMl
+        hepatic = inlet(spl, ac, belly) / p.SplanchnicVenousResistanceMmHgSPerMl
+        lower = inlet(low, ac, belly) / p.LowerVenousResistanceMmHgSPerMl
         from_svc = s * s * (svc - ra) / p.SuperiorCavaResistanceMmHgSPerMl
         from_tc = c * c * (tc - ra) / p.ThoracicCavaResistanceMmHgSPerMl
         diaphragm = a * a * (ac - tc) / p.AbdominalCavaResistanceMmHgSPerMl
