@@ -6,7 +6,7 @@ public static class AllChecks
     private static readonly IReferenceChecks[] Checks =
     [
         new BloodChecks(), new DeviceChecks(), new DeviceCannulaChecks(), new AnatomyChecks(), new AnatomyPopulationChecks(),
-        new CirculationChecks(), new RecirculationChecks(), new PlanningChecks(),
+        new CirculationChecks(), new PigChecks(), new RecirculationChecks(), new PlanningChecks(),
     ];
 
     /// <summary>Computes every row now.</summary>

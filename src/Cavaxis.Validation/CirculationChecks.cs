@@ -47,11 +47,12 @@ public sealed class CirculationChecks : IReferenceChecks
         CirculationParameters shock = Preset("cardiogenic-shock").With(SweepLPerMin, 2.5);
         CirculationParameters closing = OnArtery(shock, 4.5).With(LeftVentricleElastanceMmHgPerMl, 0.3);
         CirculationParameters adult = Preset("adult");
+        CirculationParameters ventilated = Preset("severe-lung-failure");
         CirculationSummary[] s = [.. CirculationSimulator.Settle(
         [
             adult, Preset("cardiogenic-shock"), Preset("child-20kg"), Preset("child-10kg"), Preset("newborn-3.5kg"),
             OnArtery(shock, 1), OnArtery(shock, 5), closing, closing.With(SeptalOpeningCm2, 1), closing.With(TargetFlowLPerMin, 1.5),
-            adult.With(AbdominalPressureMmHg, 0), adult.With(AbdominalPressureMmHg, 12), adult.With(AbdominalPressureMmHg, 30),
+            ventilated.With(AbdominalPressureMmHg, 0), ventilated.With(AbdominalPressureMmHg, 10), ventilated.With(AbdominalPressureMmHg, 30),
         ]).Select(static state => state.RequireSummary())];
         return
         [
@@ -114,10 +115,10 @@ public sealed class CirculationChecks : IReferenceChecks
     private static IEnumerable<ValidationRow> AbdominalPressure(CirculationSummary none, CirculationSummary some, CirculationSummary much)
     {
         yield return Row(
-            "Abdominal pressure 0 to 12 mmHg: change of output", Abdomen, 0, some[NativeOutputLPerMin] - none[NativeOutputLPerMin], "L/min", Tolerance.AtLeast, 0);
+            "Ventilated adult, abdominal pressure 0 to 10 mmHg: change of output", Abdomen, 0, some[NativeOutputLPerMin] - none[NativeOutputLPerMin], "L/min", Tolerance.AtLeast, 0);
         yield return Row(
-            "Abdominal pressure 12 to 30 mmHg: change of output", Abdomen, 0, much[NativeOutputLPerMin] - some[NativeOutputLPerMin], "L/min", Tolerance.AtMost, 0,
-            "The fall is smaller than in pigs: the model raises no arteriolar resistance.");
+            "The same, 10 to 30 mmHg", Abdomen, 0, much[NativeOutputLPerMin] - some[NativeOutputLPerMin], "L/min", Tolerance.AtMost, 0,
+            "The turning point rises with filling: Takata 1990.");
     }
 
     private static CirculationParameters Preset(string name) => CirculationPresets.Of(name).Parameters();

@@ -35,17 +35,17 @@ public sealed class RecirculationChecks : IReferenceChecks
             ("Dual lumen 4 cm too shallow, 4 L/min", dual, 31, Tolerance.AtLeast, 0, DualLumen(4, -40, 0)),
             ("Dual lumen 4 cm too shallow, 6 L/min", dual, 31, Tolerance.AtLeast, 0, DualLumen(6, -40, 0)),
             ("Dual lumen 4 cm too deep, 6 L/min", dual, 24, Tolerance.Absolute, 10, DualLumen(6, 40, 0)),
-            ("Femoro-jugular, multistage, 3 L/min", series, 5, Tolerance.Absolute, 6, FemoroJugular(3, Multi, 95, 0)),
-            ("Jugulo-femoral, 3.57 L/min", series, 19, Tolerance.Absolute, 9, JugularDrainage(3.57, Single, 30, 110)),
-            ("Atrio-femoral, single-stage drainage, 4 L/min", palmer, 38, Tolerance.Absolute, 14, JugularDrainage(4, Single, 30, 110)),
-            ("Atrio-femoral, multistage drainage, 4 L/min", palmer, 19, Tolerance.Absolute, 12, JugularDrainage(4, Multi, 30, 110)),
+            ("Femoro-jugular, multistage, 3 L/min", series, 5, Tolerance.Absolute, 6, FemoroJugular(3, Multi, InferiorJunctionMm + 10, 0)),
+            ("Jugulo-femoral, 3.57 L/min", series, 19, Tolerance.Absolute, 9, JugularDrainage(3.57, Single, MiddleOfAtriumMm, InferiorJunctionMm + 25)),
+            ("Atrio-femoral, single-stage drainage, 4 L/min", palmer, 38, Tolerance.Absolute, 14, JugularDrainage(4, Single, MiddleOfAtriumMm, InferiorJunctionMm + 25)),
+            ("Atrio-femoral, multistage drainage, 4 L/min", palmer, 19, Tolerance.Absolute, 12, JugularDrainage(4, Multi, MiddleOfAtriumMm, InferiorJunctionMm + 25)),
         ];
         // The flow simulation has a steady inflow and an open outlet; in a beating atrium return spills back while the tricuspid valve is shut.
         IReadOnlyList<SettledState> states = CirculationSimulator.Settle([.. all.Select(static a => a.Set)]);
         return all.Select((a, i) => new ValidationRow(
             "Circulation", "Recirculation: " + a.Check, a.Source, a.Expected,
             states[i].Summary?[CirculationQuantity.RecirculationPercent] ?? double.NaN, "%", a.How, a.Bound,
-            "Positions in one adult line are assumed; the series gives none."))
+            "Places in the median adult are assumed; the series gives none. Output 6.7 L/min; the source of the dual lumen rows does not give its own."))
             .Select(static row => row with { KnownMiss = Misses.Contains(row.Check) });
     }
 }
