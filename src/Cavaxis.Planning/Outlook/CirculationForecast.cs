@@ -3,6 +3,7 @@ using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Ranking;
 using Cavaxis.Planning.Search;
 using Cavaxis.Quantities;
 using static Cavaxis.Circulation.Signals.CirculationQuantity;
@@ -15,7 +16,8 @@ namespace Cavaxis.Planning.Outlook;
 /// </summary>
 /// <param name="context">The case.</param>
 /// <param name="patients">The set of patients who agree with the case.</param>
-internal sealed class CirculationForecast(PlanningContext context, PatientSet patients)
+/// <param name="scale">Points and weights of the criteria.</param>
+internal sealed class CirculationForecast(PlanningContext context, PatientSet patients, CriteriaScale scale)
 {
     /// <summary>Pump flows over the planned one at which valve opening is computed.</summary>
     private static readonly double[] SweepShares = [0.25, 0.5, 0.75, 1, 1.25];
@@ -115,12 +117,17 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
             Spread(rest, MeanArterialPressureMmHg),
             arterial ? Loading(planned, before, rest, sweep) : null,
             patients.Assumed);
-        IReadOnlyList<PlanFinding> findings = OutlookFindings.Of(outlook, context.Rules);
-        return planned.Plan with
+        IEnumerable<PlanFinding> findings = planned.Plan.Findings.Where(f => !OxygenFindings.Is(f))
+            .Concat(OutlookFindings.Of(outlook, context.Rules))
+            .Concat(OxygenFindings.Of(context.Case, context.Rules, outlook.RightArmSaturationPercent, outlook.DeliveryToConsumption));
+        CriterionValue[] criteria = OutlookCriteria.Of(planned.Plan.Criteria, outlook, scale);
+        return (planned.Plan with
         {
             Circulation = outlook,
-            Findings = [.. planned.Plan.Findings.Concat(findings).OrderByDescending(f => f.Grade).ThenBy(f => f.Id, StringComparer.Ordinal)],
-        };
+            Findings = [.. findings.OrderByDescending(f => f.Grade).ThenBy(f => f.Id, StringComparer.Ordinal)],
+            Criteria = criteria,
+            Score = scale.Score([.. criteria.Select(c => c.Value)]),
+        }).Explained(context.Rules, outlook.RightArmSaturationPercent, outlook.DeliveryToConsumption);
     }
 
     private static VentricleLoading Loading(PlannedSupport planned, SettledState[] before, CirculationSummary[] during, SettledState[] sweep)

@@ -11,7 +11,8 @@ namespace Cavaxis.Planning.Plans;
 /// <summary>Writes the findings of one plan: what the rule book says of the case, and what the numbers say against the limits.</summary>
 internal sealed class FindingWriter(PlanningContext context)
 {
-    private static readonly Source Computed = new("computed by this plan", Certainty.Derived);
+    /// <summary>Source of what a plan says about itself.</summary>
+    public static readonly Source Computed = new("computed by this plan", Certainty.Derived);
 
     /// <summary>All findings, gravest first.</summary>
     /// <param name="configuration">The configuration.</param>
@@ -152,22 +153,6 @@ internal sealed class FindingWriter(PlanningContext context)
                 "Raise the flow, lower the output where it is driven by fever or agitation, raise haemoglobin.", context.Rules.SourceOf(LimitName.FlowToCardiacOutput)));
         }
 
-        double target = context.Case.Support.TargetSaturationPercent ?? context.Rules[LimitName.TargetSaturationPercent];
-        if (gas.ArterialSaturationPercent.Value < target - 0.5)
-        {
-            findings.Add(new PlanFinding(
-                "saturation", FindingGrade.Warning,
-                FormattableString.Invariant($"Expected saturation {gas.ArterialSaturationPercent.Value:F0} % ({gas.ArterialSaturationPercent.Low:F0} to {gas.ArterialSaturationPercent.High:F0}) is below the target of {target:F0} %."),
-                "Raise flow or haemoglobin, lower consumption, accept what the native lung adds.", Computed));
-        }
-
-        double ratio = context.Rules[LimitName.DeliveryToConsumption];
-        if (gas.DeliveryToConsumption.Value < ratio)
-        {
-            findings.Add(new PlanFinding(
-                "oxygen-delivery", FindingGrade.Warning,
-                FormattableString.Invariant($"Oxygen delivery is {gas.DeliveryToConsumption.Value:F1} times consumption ({gas.DeliveryToConsumption.Low:F1} to {gas.DeliveryToConsumption.High:F1}); below {ratio:F0} there is little reserve."),
-                "Raise haemoglobin, flow or saturation; lower consumption.", context.Rules.SourceOf(LimitName.DeliveryToConsumption)));
-        }
+        findings.AddRange(OxygenFindings.Of(context.Case, context.Rules, gas.ArterialSaturationPercent, gas.DeliveryToConsumption));
     }
 }

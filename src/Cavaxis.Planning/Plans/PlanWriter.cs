@@ -1,4 +1,3 @@
-using System.Globalization;
 using Cavaxis.Devices.Cannulae;
 using Cavaxis.Devices.Hydraulics;
 using Cavaxis.Planning.Circuit;
@@ -32,7 +31,7 @@ internal sealed class PlanWriter(PlanningContext context, ConfigurationTable con
             option, combination.FlowLPerMin, ReferenceEquals(option, drainage) ? drainageDepth : backDepth))];
         CircuitPoint circuit = CircuitAt(combination, cannulae);
         CriterionValue[] criteria = [.. context.Rules.Criteria.Select((rule, i) => new CriterionValue(
-            rule.Name, combination.Values[i], scale.Points(i, combination.Values[i]), scale.Weights[i]))];
+            rule.Name, combination.Values[i], scale.Points(i, combination.Values[i]), scale.Weights[i], false))];
         return new CannulationPlan(
             0,
             configuration.Configuration,
@@ -47,7 +46,8 @@ internal sealed class PlanWriter(PlanningContext context, ConfigurationTable con
             criteria,
             combination.Score,
             false,
-            Explanation(combination, cannulae, circuit, gas, fit, criteria));
+            [])
+            .Explained(context.Rules, gas.ArterialSaturationPercent, gas.DeliveryToConsumption);
     }
 
     private static (SlotOption Drainage, DepthChoice Depth, SlotOption? Return, DepthChoice ReturnDepth) Depths(Combination combination)
@@ -148,30 +148,5 @@ internal sealed class PlanWriter(PlanningContext context, ConfigurationTable con
         }
 
         return points;
-    }
-
-    private List<string> Explanation(
-        Combination combination,
-        PlacedCannula[] cannulae,
-        CircuitPoint circuit,
-        GasExchangeOutlook gas,
-        double fit,
-        CriterionValue[] criteria)
-    {
-        CriterionValue[] weighed = [.. criteria.Where(criterion => criterion.Weight > 0)];
-        CriterionValue strongest = weighed.MaxBy(c => c.Points * c.Weight)!;
-        CriterionValue weakest = weighed.MaxBy(c => (1 - c.Points) * c.Weight)!;
-        List<string> sentences =
-        [
-            string.Create(CultureInfo.InvariantCulture, $"Sized for {search.Need.FlowLPerMin.Value:F1} L/min: {search.Need.Reason}."),
-            string.Create(CultureInfo.InvariantCulture, $"At {combination.FlowLPerMin:F1} L/min the inlet is at {circuit.InletPressureMmHg.Value:F0} mmHg and the return at {circuit.ReturnPressureMmHg.Value:F0} mmHg (limits {context.Rules[LimitName.InletPressureMmHg]:F0} and {context.Rules[LimitName.ReturnPressureMmHg]:F0})."),
-            string.Create(CultureInfo.InvariantCulture, $"Every port can be brought into its zone in {fit * 100:F0} % of the anatomies this patient may have."),
-            string.Create(CultureInfo.InvariantCulture, $"Expected saturation {gas.ArterialSaturationPercent.Value:F0} % ({gas.ArterialSaturationPercent.Low:F0} to {gas.ArterialSaturationPercent.High:F0}), oxygen delivery {gas.DeliveryToConsumption.Value:F1} times consumption."),
-            string.Create(CultureInfo.InvariantCulture, $"Gains most from {PlainCriterion.Words(strongest.Name)}, loses most by {PlainCriterion.Words(weakest.Name)}."),
-        ];
-        sentences.AddRange(cannulae
-            .Where(c => c.Fit?.LimitingRule is not null)
-            .Select(c => $"{PlainWords.Role(c.Role)}: {c.Fit!.LimitingReason}"));
-        return sentences;
     }
 }

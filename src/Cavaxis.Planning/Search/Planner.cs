@@ -44,14 +44,13 @@ public static class Planner
         PlanningContext context = new(caseFile, catalogue, rules, options);
         Searched[] searched = SearchAll(context, scale);
         NotPlanned[] notPlanned = [.. searched.Select(s => s.NotPlanned).OfType<NotPlanned>()];
-        Found[] ranked = [.. searched.SelectMany(s => s.Found)
+        Found[] ranked = [.. WithCirculation(context, scale, [.. searched.SelectMany(s => s.Found)])
             .OrderBy(f => f.Plan.HasStop ? 1 : 0)
             .ThenByDescending(f => f.Plan.Score)
             .ThenBy(f => f.Plan.Configuration)
             .ThenBy(f => f.Combination.Devices, StringComparer.Ordinal)];
         bool[] front = Front(ranked, scale);
-        CannulationPlan[] plans = WithCirculation(
-            context, [.. ranked.Select((f, i) => f with { Plan = f.Plan with { Rank = i + 1, OnParetoFront = front[i] } })]);
+        CannulationPlan[] plans = [.. ranked.Select((f, i) => f.Plan with { Rank = i + 1, OnParetoFront = front[i] })];
         int chosen = ranked.Length == 0 ? 0 : (int)Require.InRange(
             options.ChosenRank, 1, ranked.Length, "plan", "Choose the rank of a plan in the list.");
         return new PlanningResult(
@@ -85,12 +84,17 @@ public static class Planner
         "The hole map of the device in hand, unless it was entered from its label.",
     ];
 
-    /// <summary>Each plan on the model of the circulation. The rank stands already: the model is one witness, and no reason to turn a plan away.</summary>
-    private static CannulationPlan[] WithCirculation(PlanningContext context, Found[] ranked) =>
-        !context.Options.Circulation || ranked.Length == 0
-            ? [.. ranked.Select(f => f.Plan)]
-            : new CirculationForecast(context, PatientSetBuilder.Of(context))
-                .Of([.. ranked.Select(f => new PlannedSupport(f.Plan, f.Combination, f.Search))]);
+    /// <summary>
+    /// Each plan on the model of the circulation, whose oxygen and recirculation take the place of their limits in the ranking. The search
+    /// among devices still goes by the limits: they cost nothing and differ little between devices of one configuration.
+    /// </summary>
+    private static IEnumerable<Found> WithCirculation(PlanningContext context, CriteriaScale scale, Found[] found) =>
+        !context.Options.Circulation || found.Length == 0
+            ? found
+            : found.Zip(
+                new CirculationForecast(context, PatientSetBuilder.Of(context), scale)
+                    .Of([.. found.Select(f => new PlannedSupport(f.Plan, f.Combination, f.Search))]),
+                (f, plan) => f with { Plan = plan });
 
     /// <summary>Each search holds some hundred rows of numbers: no more searches at once than can run.</summary>
     private static readonly ParallelOptions OnePerCore = new() { MaxDegreeOfParallelism = Environment.ProcessorCount };
