@@ -11,5 +11,6 @@ Console.WriteLine(
 PlanFigures.Cases(whole);
 PlanFigures.Growth(whole);
 KernelFigures.Print(part);
+CirculationFigures.Print(part, quick ? 160 : 1000);
 ReportFigures.Print(part);
 StartFigures.Print(quick ? 2 : 6, everyVariant: !quick);
