@@ -1,5 +1,3 @@
-using System.Diagnostics;
-using System.Globalization;
 using Cavaxis.Circulation.Equations;
 using Cavaxis.Circulation.Lanes;
 using Cavaxis.Circulation.Parameters;
@@ -8,109 +6,103 @@ using Cavaxis.Circulation.Solver;
 
 namespace Cavaxis.Bench;
 
-/// <summary>The integrator against CVODE on the same equations written in C, in turn and at equal error.</summary>
+/// <summary>The integrator against CVODE on the same equations in C: the same settled patient, the same beats, equal error, in turn.</summary>
 internal static class CvodeFigures
 {
-    private const int Beats = 40;
-    private const string Repeats = "5";
+    private const int Beats = 20;
+    private const int Seed = 20;
+    private const int RunsInPair = 3;
+    private const double ReferenceTolerance = 1e-11;
 
-    /// <summary>Measures; says so where the compiler, the library or the source is not there.</summary>
-    /// <param name="patient">Numbers.</param>
-    public static void Print(CirculationParameters patient)
+    /// <summary>The references may differ by this share of the least error asked for.</summary>
+    private const double MostApart = 0.1;
+
+    /// <summary>Measures; says so where the compiler or the library is not there.</summary>
+    /// <param name="kinds">How many kinds of support, from the last on.</param>
+    /// <param name="methods">adams, bdf.</param>
+    /// <param name="targets">Errors at which to compare.</param>
+    /// <param name="perDecade">Tolerances in a factor of ten while the equal error is sought.</param>
+    /// <param name="pairs">Runs of each, in turn.</param>
+    public static void Print(int kinds, string[] methods, double[] targets, int perDecade, int pairs)
     {
-        string source = Path.Combine("tests", "Cavaxis.Circulation.Tests", "CrossChecks", "circulation.c");
-        if (!File.Exists(source))
+        using CvodeProgram? program = CvodeProgram.Compile(out string reason);
+        if (program is null)
         {
-            Console.WriteLine($"\nNo comparison with CVODE: {source} is not below the current folder.");
+            Console.WriteLine($"\nNo comparison with CVODE. {reason} scripts/prepare installs what it needs.");
             return;
         }
 
-        string folder = Directory.CreateTempSubdirectory("circulation-bench-").FullName;
-        try
+        FigureTable table = new(
+            $"Against CVODE, {Beats} beats from the settled state, one thread each, {pairs} pairs, {MachineLoad.Words()}",
+            "support", "error asked", "solver", "tolerance", "error", "processor ms", "evaluations", "ns each", "ours over it", "quartiles", "eight side by side over it");
+        foreach ((string name, CirculationParameters patient) in SupportedPatients.Kinds.TakeLast(kinds))
         {
-            string program = Path.Combine(folder, "circulation");
-            string input = Path.Combine(folder, "input");
-            Output("gcc", "-O2", "-o", program, source, "-lsundials_cvode", "-lsundials_nvecserial", "-lsundials_sunmatrixdense",
-                "-lsundials_sunlinsoldense", "-lsundials_sunnonlinsolfixedpoint", "-lm");
-            File.WriteAllText(input, Input(patient));
-            Compare(patient, program, input);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-    }
-
-    private static void Compare(CirculationParameters patient, string program, string input)
-    {
-        double[] exact = Numbers(Output(program, input, "adams", "1e-11")[1..]);
-        (double ours, double error) = Ours(patient, exact, Tolerance.Usual.Relative);
-        FigureTable table = new($"Against CVODE, {Beats} beats, equal error", "solver", "tolerance", "error", "time", "ours over it");
-        table.Add($"Runge-Kutta 5(4)", $"{Tolerance.Usual.Relative:G2}", $"{error:G2}", $"{ours:F1} ms", $"1");
-        foreach (string method in (string[])["adams", "bdf"])
-        {
-            // The loosest tolerance whose error is no larger than ours.
-            double tolerance = 1e-3;
-            string[] lines = Output(program, input, method, Number(tolerance), Repeats);
-            while (tolerance > 1e-9 && Error(Numbers(lines[1..]), exact) > error)
-            {
-                tolerance /= 2;
-                lines = Output(program, input, method, Number(tolerance), Repeats);
-            }
-
-            double time = 1e3 * double.Parse(lines[0].Split(' ')[0], CultureInfo.InvariantCulture);
-            (ours, _) = Ours(patient, exact, Tolerance.Usual.Relative);
-            table.Add($"CVODE {method}", $"{tolerance:G2}", $"{Error(Numbers(lines[1..]), exact):G2}", $"{time:F1} ms", $"{ours / time:F2}");
+            Compare(table, program, name, patient, methods, targets, perDecade, pairs);
         }
 
         table.Print();
     }
 
-    private static (double Ms, double Error) Ours(CirculationParameters patient, double[] exact, double tolerance)
+    private static void Compare(
+        FigureTable table, CvodeProgram program, string name, CirculationParameters patient, string[] methods, double[] targets, int perDecade, int pairs)
     {
-        double best = double.PositiveInfinity;
-        double[] state = [];
-        for (int run = 0; run < 10; run++)
-        {
-            LaneIntegrator<OneLane> integrator = CirculationFigures.Start<OneLane>(patient, tolerance);
-            long start = Stopwatch.GetTimestamp();
-            for (int beat = 0; beat < Beats; beat++)
-            {
-                integrator.Run([(integrator.Equations.Clock.BeatStart + integrator.Equations.Clock.BeatPeriod).Value]);
-            }
+        CirculationParameters[] row = [patient, .. SupportedPatients.Around(patient, EightLanes.Count - 1, Seed)];
+        double[][] starts = [.. CirculationSimulator.Settle(row).Select(static s => s.State.ToArray())];
+        string input = program.Write(patient, starts[0], Beats);
+        double mass = patient.MassKg / ParameterTable.ReferenceMassKg;
 
-            best = Math.Min(best, Stopwatch.GetElapsedTime(start).TotalMilliseconds);
-            state = [.. integrator.State.ToArray().Select(static v => v.Value)];
+        // Each is judged against the mean of two tight runs, its own and the other's; they must differ by far less than the errors asked for.
+        double[] tight = Ours<OneLane>(ReferenceTolerance).State;
+        double[] other = program.Run(input, "adams", ReferenceTolerance, 1).State;
+        double apart = Difference(tight, other, mass);
+        if (!(apart < MostApart * targets.Min()))
+        {
+            throw new InvalidOperationException(FormattableString.Invariant($"{name}: the two tight runs differ by {apart:G2}; nothing can be judged against them."));
         }
 
-        return (best, Error(state, exact));
+        double[] exact = [.. tight.Zip(other, static (a, b) => 0.5 * (a + b))];
+        ToleranceSweep ours = new(targets.Min(), perDecade, t => Difference(Ours<OneLane>(t).State, exact, mass));
+        ToleranceSweep[] theirs =
+            [.. methods.Select(m => new ToleranceSweep(targets.Min(), perDecade, t => Difference(program.Run(input, m, t, 1).State, exact, mass)))];
+        foreach (double target in targets)
+        {
+            double tolerance = ours.At(target);
+            SolverRun[][] runs = new SolverRun[pairs][];
+            for (int pair = 0; pair < pairs; pair++)
+            {
+                runs[pair] =
+                [
+                    Best(() => Ours<OneLane>(tolerance)), Best(() => Ours<EightLanes>(tolerance)),
+                    .. methods.Select((m, i) => program.Run(input, m, theirs[i].At(target), RunsInPair)),
+                ];
+            }
+
+            Row(0, "ours", tolerance);
+            for (int m = 0; m < methods.Length; m++)
+            {
+                Row(m + 2, $"CVODE {methods[m]}", theirs[m].At(target));
+            }
+
+            void Row(int at, string solver, double used)
+            {
+                double ms = new Quartiles([.. runs.Select(r => r[at].Ms)]).Median;
+                Quartiles ratio = new([.. runs.Select(r => r[0].Ms / r[at].Ms)]);
+                Quartiles eight = new([.. runs.Select(r => r[1].Ms / EightLanes.Count / r[at].Ms)]);
+                table.Add(
+                    $"{name}", $"{target:0E0}", $"{solver}", $"{used:0.0E0}", $"{Difference(runs[0][at].State, exact, mass):0.0E0}", $"{ms:F1}",
+                    $"{runs[0][at].Evaluations}", $"{ms * 1e6 / runs[0][at].Evaluations:F0}", $"{ratio.Median:F2}", $"{ratio.Low:F2} to {ratio.High:F2}",
+                    $"{eight.Median:F2}");
+            }
+        }
+
+        SolverRun Ours<T>(double tolerance)
+            where T : unmanaged, ILane<T> => new IntegratorRun<T>(row[..T.Count], starts[..T.Count], tolerance).Beats(Beats);
     }
 
-    private static double Error(double[] state, double[] exact) => state
-        .Select((v, i) => Math.Abs(v - exact[i]) / Math.Max(Tolerance.SizeOf(i, 1) ?? 1, Math.Abs(exact[i]))).Max();
+    /// <summary>Least time of as many runs as the other program makes for its one.</summary>
+    private static SolverRun Best(Func<SolverRun> run) => Enumerable.Range(0, RunsInPair).Select(_ => run()).MinBy(static r => r.Ms)!;
 
-    private static string Input(CirculationParameters patient) => string.Join('\n',
-    [
-        .. Enum.GetValues<CirculationParameter>().Select(p => $"{p}={Number(patient[p])}"),
-        "mass=1",
-        $"beats={Number(Beats)}",
-        $"drainage={string.Join(' ', patient.Ports.Drainage.Select(Number))}",
-        $"return={string.Join(' ', patient.Ports.VenousReturn.Select(Number))}",
-        $"state={string.Join(' ', InitialState.Of(patient).Select(Number))}",
-        string.Empty,
-    ]);
-
-    private static string Number(double value) => value.ToString("R", CultureInfo.InvariantCulture);
-
-    private static double[] Numbers(string[] lines) => [.. lines.Select(static l => double.Parse(l, CultureInfo.InvariantCulture))];
-
-    private static string[] Output(string command, params string[] arguments)
-    {
-        using Process process = Process.Start(new ProcessStartInfo(command, arguments) { RedirectStandardOutput = true })
-            ?? throw new InvalidOperationException($"{command} did not start.");
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return process.ExitCode == 0 ? output.Split('\n', StringSplitOptions.RemoveEmptyEntries)
-            : throw new InvalidOperationException($"{command} ended with {process.ExitCode}; scripts/prepare installs what it needs.");
-    }
+    /// <summary>Largest difference over the state, relative to the quantity or, where that is small, to its usual size.</summary>
+    private static double Difference(double[] state, double[] exact, double mass) => Enumerable.Range(0, StateIndex.Count)
+        .Max(i => Math.Abs(state[i] - exact[i]) / Math.Max(Tolerance.SizeOf(i, mass) ?? (100 * mass), Math.Abs(exact[i])));
 }
