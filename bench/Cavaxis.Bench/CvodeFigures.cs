@@ -18,14 +18,15 @@ internal static class CvodeFigures
     private const double MostApart = 0.1;
 
     /// <summary>Measures; says so where the compiler or the library is not there.</summary>
+    /// <param name="librarySource">Folder of the source of SUNDIALS, to compile the library with -O2; null for the packaged library.</param>
     /// <param name="kinds">How many kinds of support, from the last on.</param>
     /// <param name="methods">adams, bdf.</param>
     /// <param name="targets">Errors at which to compare.</param>
     /// <param name="perDecade">Tolerances in a factor of ten while the equal error is sought.</param>
     /// <param name="pairs">Runs of each, in turn.</param>
-    public static void Print(int kinds, string[] methods, double[] targets, int perDecade, int pairs)
+    public static void Print(string? librarySource, int kinds, string[] methods, double[] targets, int perDecade, int pairs)
     {
-        using CvodeProgram? program = CvodeProgram.Compile(out string reason);
+        using CvodeProgram? program = CvodeProgram.Compile(librarySource, out string reason);
         if (program is null)
         {
             Console.WriteLine($"\nNo comparison with CVODE. {reason} scripts/prepare installs what it needs.");
@@ -33,7 +34,7 @@ internal static class CvodeFigures
         }
 
         FigureTable table = new(
-            $"Against CVODE, {Beats} beats from the settled state, one thread each, {pairs} pairs, {MachineLoad.Words()}",
+            $"Against CVODE (library {(librarySource is null ? "as packaged, not optimised" : "compiled from source with -O2")}), {Beats} beats from the settled state, one thread each, {pairs} pairs, {MachineLoad.Words()}",
             "support", "error asked", "solver", "tolerance", "error", "processor ms", "evaluations", "ns each", "ours over it", "quartiles", "eight side by side over it");
         foreach ((string name, CirculationParameters patient) in SupportedPatients.Kinds.TakeLast(kinds))
         {
