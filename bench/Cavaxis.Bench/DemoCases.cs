@@ -10,18 +10,7 @@ internal static class DemoCases
 
     private static (string, CaseFile)[] Read()
     {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Cavaxis.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        if (folder is null)
-        {
-            throw new DirectoryNotFoundException("Run from a build inside the repository: the demo cases are not found.");
-        }
-
-        string[] paths = Directory.GetFiles(Path.Combine(folder.FullName, "demo"), "*.json");
+        string[] paths = Directory.GetFiles(Path.Combine(RepositoryFolder.Path, "demo"), "*.json");
         Array.Sort(paths, StringComparer.Ordinal);
         return [.. paths.Select(path =>
         {

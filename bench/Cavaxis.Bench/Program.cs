@@ -4,12 +4,21 @@ using Cavaxis.Bench;
 
 // Figures of one run on one machine, to be compared with each other. Nothing here passes or fails.
 bool quick = args.Contains("--quick");
+bool all = !args.Contains("--circulation");
+string? source = args.SkipWhile(static a => a != "--sundials").Skip(1).FirstOrDefault();
 Clock whole = new(TimeSpan.FromSeconds(quick ? 2 : 10));
 Clock part = new(TimeSpan.FromSeconds(quick ? 0.4 : 3));
 Console.WriteLine(
     $"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} cores, vectors of {(Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : 128)} bits");
-PlanFigures.Cases(whole);
-PlanFigures.Growth(whole);
-KernelFigures.Print(part);
-ReportFigures.Print(part);
-StartFigures.Print(quick ? 2 : 6, everyVariant: !quick);
+if (all)
+{
+    PlanFigures.Cases(whole);
+    PlanFigures.Growth(whole);
+    KernelFigures.Print(part);
+    ReportFigures.Print(part);
+    StartFigures.Print(quick ? 2 : 6, everyVariant: !quick);
+}
+
+CirculationFigures.Print(part, quick ? 10 : 120);
+CvodeFigures.Print(source, quick ? 1 : 3, quick ? ["adams"] : ["adams", "bdf"], quick ? [1e-5] : [1e-5, 1e-6], quick ? 2 : 4, quick ? 3 : 7);
+CohortFigures.Print(quick ? 64 : 1000, quick ? 16 : 64, quick ? 1 : 3);

@@ -6,7 +6,7 @@
  * circulation INPUT METHOD RTOL [REPEATS]
  *   INPUT   lines name=value; drainage=, return= and state= hold rows of numbers; beats= how many beats to run; mass= mass ratio
  *   METHOD  bdf or adams
- * Prints one line "seconds steps evaluations roots", then the state, one number a line.
+ * Prints one line "seconds steps evaluations roots" (processor time of the quickest integration), then the state, one number a line.
  */
 #include <cvode/cvode.h>
 #include <math.h>
@@ -787,9 +787,9 @@ int main(int argc, char **argv)
         steps = located = 0;
         p.evaluations = 0;
         struct timespec from, to;
-        clock_gettime(CLOCK_MONOTONIC, &from);
+        clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &from);
         run(&p, y, beats, !strcmp(argv[2], "bdf"), atof(argv[3]));
-        clock_gettime(CLOCK_MONOTONIC, &to);
+        clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &to);
         best = least(best, (double)(to.tv_sec - from.tv_sec) + 1e-9 * (double)(to.tv_nsec - from.tv_nsec));
     }
     printf("%.9g %ld %ld %ld\n", best, steps, p.evaluations, located);
