@@ -115,6 +115,10 @@ internal sealed class CirculationText(CommandOutput output)
             output.Wrapped("Circuit: ", string.Create(
                 CultureInfo.InvariantCulture,
                 $"{string.Join("; ", circuit.Cannulae)}; {circuit.Pump}, {circuit.MembraneLung}. Pressure laws fitted to {circuit.Drainage.LargestErrorMmHg:F1} (drainage) and {circuit.Return.LargestErrorMmHg:F1} mmHg (return) at worst over {circuit.Drainage.LowestFlowLPerMin:F1} to {circuit.Drainage.HighestFlowLPerMin:F1} L/min."));
+            foreach (string tip in circuit.Tips)
+            {
+                output.Wrapped("Ports: ", $"{tip}.");
+            }
         }
 
         output.Line();
