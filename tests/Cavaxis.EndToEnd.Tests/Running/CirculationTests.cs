@@ -127,6 +127,52 @@ public class CirculationTests
         Assert.All(answer.RootElement.GetProperty("parameters").EnumerateArray(), static p => Assert.NotEmpty(p.GetProperty("source").GetString()!));
     }
 
+    [Fact]
+    public void What_does_not_come_to_rest_is_told_and_no_number_is_printed_as_a_result()
+    {
+        // No ventilation and no sweep gas: carbon dioxide rises for ever.
+        using Workspace work = new();
+        string[] changes = ["--set", "ventilation=0", "--set", "sweep=0"];
+        using (JsonDocument answer = Json(1, Venous, changes))
+        {
+            JsonElement root = answer.RootElement;
+            Assert.False(root.GetProperty("settled").GetBoolean());
+            Assert.Contains("did not come to rest", root.GetProperty("reason").GetString(), StringComparison.Ordinal);
+            foreach (string none in new[] { "recirculation", "aorticValveOpenPercent", "leftVentricleLoop", "rightVentricleLoop", "oxygen", "breath", "overTime" })
+            {
+                Assert.Equal(JsonValueKind.Null, root.GetProperty(none).ValueKind);
+            }
+
+            Assert.Empty(root.GetProperty("quantities").EnumerateArray());
+            Assert.Empty(root.GetProperty("extremes").EnumerateArray());
+        }
+
+        Ended told = CavaxisProcess.Run(["circulation", DemoCase.PathOf(Venous), .. changes, "--plot", work["sheet.png"]]);
+        Assert.Equal((1, string.Empty), (told.ExitCode, told.Complaints));
+        Assert.Contains("NOT SETTLED: ", told.Out, StringComparison.Ordinal);
+        Assert.Contains("No picture was written", told.Out, StringComparison.Ordinal);
+        Assert.False(File.Exists(work["sheet.png"]));
+        Assert.DoesNotContain("ANSWER", told.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("(calculated)", told.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("mmHg", told.Out[..told.Out.IndexOf("Assumed, because", StringComparison.Ordinal)], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_resistance_without_a_flow_is_not_defined_and_says_why()
+    {
+        string[] weak = ["--set", "contractility=0.05", "--set", "rightContractility=0.05"];
+        using JsonDocument answer = Json(0, Arterial, weak);
+        JsonElement lungs = answer.RootElement.GetProperty("quantities").EnumerateArray().Single(static q => q.GetProperty("name").GetString() == "pulmonaryResistanceWoodUnits");
+        Assert.Equal(JsonValueKind.Null, lungs.GetProperty("value").ValueKind);
+        Assert.Contains("flow through the lungs is about zero", lungs.GetProperty("notDefined").GetString(), StringComparison.Ordinal);
+        Assert.InRange(Quantity(answer, "systemicResistanceWoodUnits"), 1, 50);
+        Ended told = CavaxisProcess.Run(["circulation", DemoCase.PathOf(Arterial), .. weak]);
+        Assert.Contains("– pulmonary resistance: not defined, ", told.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", told.Out, StringComparison.Ordinal);
+        using JsonDocument usual = Json(0, Arterial);
+        Assert.InRange(Quantity(usual, "pulmonaryResistanceWoodUnits"), 0.1, 20);
+    }
+
     [Theory]
     [InlineData("unknownField", "--set", "moon=1")]
     [InlineData("outOfRange", "--set", "peepCmH2O=99")]
