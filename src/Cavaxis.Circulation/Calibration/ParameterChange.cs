@@ -2,23 +2,39 @@ using Cavaxis.Circulation.Parameters;
 
 namespace Cavaxis.Circulation.Calibration;
 
-/// <summary>A change whose effect is asked for: a new value, or a factor on each member's own value.</summary>
+/// <summary>A change whose effect is asked for. Added amounts and factors go onto each member's own value.</summary>
 /// <param name="Parameter">What is changed.</param>
-/// <param name="Amount">New value in the unit of the table, or factor.</param>
-/// <param name="IsFactor">True where the amount is a factor.</param>
-public sealed record ParameterChange(CirculationParameter Parameter, double Amount, bool IsFactor)
+/// <param name="Kind">How.</param>
+/// <param name="Amount">New value or added amount in the unit of the table, or factor.</param>
+public sealed record ParameterChange(CirculationParameter Parameter, ChangeKind Kind, double Amount)
 {
     /// <summary>A new value.</summary>
     /// <param name="parameter">What is changed.</param>
     /// <param name="value">New value in the unit of the table.</param>
     /// <returns>The change.</returns>
-    public static ParameterChange To(CirculationParameter parameter, double value) => new(parameter, value, false);
+    public static ParameterChange To(CirculationParameter parameter, double value) => new(parameter, ChangeKind.Set, value);
+
+    /// <summary>An added amount.</summary>
+    /// <param name="parameter">What is changed.</param>
+    /// <param name="amount">Amount in the unit of the table; below zero to take away.</param>
+    /// <returns>The change.</returns>
+    public static ParameterChange Plus(CirculationParameter parameter, double amount) => new(parameter, ChangeKind.Add, amount);
 
     /// <summary>A factor.</summary>
     /// <param name="parameter">What is changed.</param>
     /// <param name="factor">Factor on the present value.</param>
     /// <returns>The change.</returns>
-    public static ParameterChange By(CirculationParameter parameter, double factor) => new(parameter, factor, true);
+    public static ParameterChange By(CirculationParameter parameter, double factor) => new(parameter, ChangeKind.Multiply, factor);
+
+    /// <summary>The value after the change.</summary>
+    /// <param name="present">The value before.</param>
+    /// <returns>The value after, not checked against the range of the model.</returns>
+    public double After(double present) => Kind switch
+    {
+        ChangeKind.Set => Amount,
+        ChangeKind.Add => present + Amount,
+        _ => present * Amount,
+    };
 
     /// <summary>The patient after the change.</summary>
     /// <param name="patient">The patient before.</param>
@@ -27,6 +43,6 @@ public sealed record ParameterChange(CirculationParameter Parameter, double Amou
     public CirculationParameters Apply(CirculationParameters patient)
     {
         ArgumentNullException.ThrowIfNull(patient);
-        return IsFactor ? patient.Times(Parameter, Amount) : patient.With(Parameter, Amount);
+        return patient.With(Parameter, After(patient[Parameter]));
     }
 }

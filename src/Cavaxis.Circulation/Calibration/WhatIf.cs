@@ -35,7 +35,7 @@ public static class WhatIf
         ArgumentNullException.ThrowIfNull(changes);
         Require.InRange(ensemble.Count, 2, 100_000, "ensemble", "Calibrate with an ensemble first, and see why there is none.");
         CirculationParameters?[] changed = new CirculationParameters?[ensemble.Count];
-        SortedSet<string> reasons = new(StringComparer.Ordinal);
+        List<(LeftOutStage Stage, string What)> reasons = [];
         for (int i = 0; i < ensemble.Count; i++)
         {
             try
@@ -44,7 +44,7 @@ public static class WhatIf
             }
             catch (InputFaultException fault)
             {
-                reasons.Add(fault.Message);
+                reasons.Add((LeftOutStage.OutOfRange, fault.Faults[0].Field));
             }
         }
 
@@ -64,21 +64,29 @@ public static class WhatIf
 
             before += first.Settled ? 0 : 1;
             after += first.Settled ? 1 : 0;
-            reasons.Add(first.Settled ? second.Reason : first.Reason);
+            reasons.Add(first.Settled ? (LeftOutStage.NotSettledAfter, second.Moving) : (LeftOutStage.NotSettledBefore, first.Moving));
         }
 
-        return new WhatIfResult(Bands(pairs), ensemble.Count, before, after, ensemble.Count - kept.Length, [.. reasons]);
+        WhatIfResult result = new([], ensemble.Count, before, after, ensemble.Count - kept.Length, Grouped(reasons));
+        return result.Suffices ? result with { Quantities = Bands(pairs) } : result;
     }
+
+    private static LeftOut[] Grouped(List<(LeftOutStage Stage, string What)> reasons) =>
+    [
+        .. reasons.GroupBy(static r => r)
+            .Select(static g => new LeftOut(g.Key.Stage, g.Count(), g.Key.What))
+            .OrderByDescending(static l => l.Members).ThenBy(static l => l.Stage).ThenBy(static l => l.What, StringComparer.Ordinal),
+    ];
 
     private static QuantityChange[] Bands(List<(CirculationSummary Before, CirculationSummary After)> pairs)
     {
-        if (pairs.Count < 2)
+        // A band over the members that happen to have a value would be one over a biased choice of them.
+        Estimate? Band(Func<(CirculationSummary Before, CirculationSummary After), double> of)
         {
-            return [];
+            double[] values = [.. pairs.Select(of)];
+            return Array.TrueForAll(values, double.IsFinite) ? Estimate.FromSamples(values, Origin.Calculated) : null;
         }
 
-        Estimate Band(Func<(CirculationSummary Before, CirculationSummary After), double> of) =>
-            Estimate.FromSamples([.. pairs.Select(of)], Origin.Calculated);
         return [.. Enum.GetValues<CirculationQuantity>().Select(q => new QuantityChange(
             q, Band(p => p.Before[q]), Band(p => p.After[q]), Band(p => p.After[q] - p.Before[q])))];
     }

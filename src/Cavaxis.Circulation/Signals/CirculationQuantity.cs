@@ -75,10 +75,10 @@ public enum CirculationQuantity
     /// <summary>Share of the beat with the aortic valve open.</summary>
     AorticValveOpenPercent,
 
-    /// <summary>Systemic vascular resistance, (arterial − central venous)/flow.</summary>
+    /// <summary>Systemic vascular resistance, (arterial − central venous)/flow; not defined where the flow is about zero.</summary>
     SystemicResistanceWoodUnits,
 
-    /// <summary>Pulmonary vascular resistance, (pulmonary artery − wedge)/flow.</summary>
+    /// <summary>Pulmonary vascular resistance, (pulmonary artery − wedge)/flow; not defined where the flow is about zero.</summary>
     PulmonaryResistanceWoodUnits,
 
     /// <summary>Pump flow.</summary>
@@ -105,7 +105,7 @@ public enum CirculationQuantity
     /// <summary>Pump flow less what recirculates.</summary>
     EffectiveFlowLPerMin,
 
-    /// <summary>Recirculation as read at the bedside from contents before and after the membrane lung and in native venous blood.</summary>
+    /// <summary>Recirculation as read at the bedside from contents before and after the membrane lung and in native venous blood; not defined where the two hardly differ.</summary>
     RecirculationByContentPercent,
 
     /// <summary>Saturation in the ascending aorta: right hand, coronaries.</summary>

@@ -11,13 +11,33 @@ public sealed class CirculationSummary
     /// <summary>Cross-section of the left ventricular outflow of the adult: a diameter of 2.1 cm.</summary>
     public const double OutflowAreaCm2 = 3.46;
 
+    /// <summary>
+    /// Least flow in the adult over which a pressure difference is a resistance, L/min; by mass in other sizes. Below it an error of 0.1 mmHg
+    /// makes more than one Wood unit. Assumption.
+    /// </summary>
+    public const double LeastFlowForResistanceLPerMin = 0.1;
+
+    /// <summary>
+    /// Least content after the membrane lung over that of native venous blood at which contents tell recirculation, mL/dL: about the error
+    /// with which a content is measured. Assumption.
+    /// </summary>
+    private const double LeastGainMlPerDl = 0.5;
+
     private readonly double[] values;
 
     private CirculationSummary(double[] values) => this.values = values;
 
-    /// <summary>The value of a quantity, in the unit of its name.</summary>
+    /// <summary>The value of a quantity, in the unit of its name; not a number where <see cref="IsDefined"/> is false.</summary>
     /// <param name="quantity">Which.</param>
     public double this[CirculationQuantity quantity] => values[(int)quantity];
+
+    /// <summary>
+    /// False where a quantity has no meaning in this circulation: a resistance without a flow to divide by, or recirculation by contents where
+    /// the membrane lung hardly changes the content of what it is given.
+    /// </summary>
+    /// <param name="quantity">Which.</param>
+    /// <returns>Whether it has a value.</returns>
+    public bool IsDefined(CirculationQuantity quantity) => double.IsFinite(values[(int)quantity]);
 
     /// <summary>Describes a breath.</summary>
     /// <param name="parameters">The numbers it was computed with.</param>
@@ -83,8 +103,10 @@ public sealed class CirculationSummary
         set(LungFlowLPerMin, lung);
         set(SystemicFlowLPerMin, systemic);
         set(AorticValveOpenPercent, 100 * b.Mean(Signal.AorticValveOpen));
-        set(SystemicResistanceWoodUnits, (b.Mean(Signal.ArterialPressure) - b.Mean(Signal.RightAtrialPressure)) / systemic);
-        set(PulmonaryResistanceWoodUnits, (b.Mean(Signal.PulmonaryArteryPressure) - b.Mean(Signal.WedgePressure)) / Math.Max(lung, 1e-3));
+        double least = LeastFlowForResistanceLPerMin * p.MassKg / ParameterTable.ReferenceMassKg;
+        double Resistance(Signal before, Signal behind, double flow) => flow < least ? double.NaN : (b.Mean(before) - b.Mean(behind)) / flow;
+        set(SystemicResistanceWoodUnits, Resistance(Signal.ArterialPressure, Signal.RightAtrialPressure, systemic));
+        set(PulmonaryResistanceWoodUnits, Resistance(Signal.PulmonaryArteryPressure, Signal.WedgePressure, lung));
     }
 
     private static void Support(CirculationParameters p, BreathRecord b, Action<CirculationQuantity, double> set)
@@ -104,7 +126,7 @@ public sealed class CirculationSummary
         set(RecirculationLowestPercent, venous ? 100 * b.Lowest(Signal.Recirculation) : 0);
         set(RecirculationHighestPercent, venous ? 100 * b.Highest(Signal.Recirculation) : 0);
         set(EffectiveFlowLPerMin, flow - recirculated);
-        set(RecirculationByContentPercent, venous ? 100 * (b.Mean(Signal.PreMembraneOxygen) - native) / (after - native) : 0);
+        set(RecirculationByContentPercent, !venous ? 0 : after - native < LeastGainMlPerDl ? double.NaN : 100 * (b.Mean(Signal.PreMembraneOxygen) - native) / (after - native));
         set(SuperiorCavaLowestFilling, b.Lowest(Signal.SuperiorCavaFilling));
         set(InferiorCavaLowestFilling, b.Lowest(Signal.AbdominalCavaFilling));
         set(DrainageLowestOpenness, b.Lowest(Signal.DrainageOpenness));

@@ -110,7 +110,7 @@ public static class CirculationSimulator
         }
         catch (StepTooSmallException fault) when (T.Count == 1)
         {
-            return [new SettledState(set[0], null, null, null, fault.Message, fault.TimeS)];
+            return [new SettledState(set[0], null, null, null, fault.Message, fault.TimeS) { Moving = "a flow (steps as small as rounding)" }];
         }
         catch (StepTooSmallException)
         {

@@ -272,7 +272,10 @@ internal sealed class RowSettler<T>
             bool settled = found[lane] < bound && double.IsFinite(found[lane]);
             if (!settled)
             {
-                results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent[lane]), spent[lane]);
+                results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent[lane]), spent[lane])
+                {
+                    Moving = StateWords.Of(mover[lane]),
+                };
                 continue;
             }
 

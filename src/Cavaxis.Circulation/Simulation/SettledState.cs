@@ -34,6 +34,9 @@ public sealed class SettledState
     /// <summary>Why it has not settled; empty when it has.</summary>
     public string Reason { get; }
 
+    /// <summary>What still moves, in words within a sentence, where it has not settled; empty when it has.</summary>
+    public string Moving { get; internal init; } = string.Empty;
+
     /// <summary>Simulated time spent to settle, s.</summary>
     public double SimulatedS { get; }
 

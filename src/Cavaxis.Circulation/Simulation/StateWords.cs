@@ -13,7 +13,10 @@ internal static class StateWords
     public static string NotSettled(int index, double change, double spentS) => FormattableString.Invariant(
         $"The circulation did not come to rest within {spentS:F0} s of simulated time: {Of(index)} still changes by {change:P3} in a breath.");
 
-    private static string Of(int index) => index switch
+    /// <summary>The part of the state in words.</summary>
+    /// <param name="index">Which quantity.</param>
+    /// <returns>Words within a sentence.</returns>
+    public static string Of(int index) => index switch
     {
         < StateIndex.VolumeCount => "a volume of blood",
         < StateIndex.SpeedRatio => "a flow",

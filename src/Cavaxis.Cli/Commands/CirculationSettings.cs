@@ -13,7 +13,7 @@ public sealed class CirculationSettings : CatalogueSettings
 
     /// <summary>Changes.</summary>
     [CommandOption("--set <NAME=VALUE>")]
-    [Description("Change a number of the model, e.g. peepCmH2O=12, flow=4.5, bloodVolumeMl=+500, contractility=80%; may be given several times.")]
+    [Description("Change a number of the model: flow=4.5 sets, bloodVolumeMl=+500 adds in its unit, contractility=80% or x0.8 multiplies, peep=-20% changes by a share; may be given several times.")]
     public string[] Changes { get; init; } = [];
 
     /// <summary>Length of a run over time.</summary>
@@ -23,7 +23,7 @@ public sealed class CirculationSettings : CatalogueSettings
 
     /// <summary>Picture file.</summary>
     [CommandOption("--plot <FILE>")]
-    [Description("Draw pressures, loops, flows and recirculation: FILE.svg.")]
+    [Description("Draw pressures, loops, flows and recirculation: FILE.svg or FILE.png.")]
     public string? PlotPath { get; init; }
 
     /// <summary>Fit first.</summary>

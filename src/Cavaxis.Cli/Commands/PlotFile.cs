@@ -3,6 +3,7 @@ using Cavaxis.Planning.Running;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Reports.CirculationReports;
 using Cavaxis.Reports.Drawings;
+using Cavaxis.Reports.Png;
 
 namespace Cavaxis.Cli.Commands;
 
@@ -10,26 +11,24 @@ namespace Cavaxis.Cli.Commands;
 internal sealed class PlotFile
 {
     private readonly string path;
+    private readonly Func<Drawing, byte[]> format;
 
-    private PlotFile(string path) => this.path = path;
+    private PlotFile(string path, Func<Drawing, byte[]> format) => (this.path, this.format) = (path, format);
 
     /// <summary>The picture file for a path.</summary>
-    /// <param name="path">Path ending in .svg.</param>
+    /// <param name="path">Path ending in .svg or .png.</param>
     /// <returns>The file, not written yet.</returns>
     /// <exception cref="InputFaultException">The ending is another one.</exception>
     public static PlotFile For(string path) => Path.GetExtension(path).ToUpperInvariant() switch
     {
-        ".SVG" => new PlotFile(path),
+        ".SVG" => new PlotFile(path, static drawing => Encoding.UTF8.GetBytes(SvgWriter.Write(drawing, "circulation"))),
+        ".PNG" => new PlotFile(path, PngWriter.Write),
         _ => throw new InputFaultException(new InputFault(
-            FaultCode.BadOption, "--plot", path.Length == 0 ? "(nothing)" : InputFault.Shown(path), "a file name ending in .svg", "Write the picture as .svg; other programs turn it into other formats.")),
+            FaultCode.BadOption, "--plot", path.Length == 0 ? "(nothing)" : InputFault.Shown(path), "a file name ending in .svg or .png", "Choose one of the two formats by the ending.")),
     };
 
     /// <summary>Draws and writes.</summary>
     /// <param name="result">A settled result.</param>
-    /// <exception cref="InputFaultException">The file cannot be written.</exception>
-    public void Write(CirculationResult result)
-    {
-        Drawing drawing = CirculationSheet.Of(result);
-        InputFile.WriteWhole(path, Encoding.UTF8.GetBytes(SvgWriter.Write(drawing, "circulation")));
-    }
+    /// <exception cref="InputFaultException">The file cannot be written, or a PNG is asked for on a machine without the fonts.</exception>
+    public void Write(CirculationResult result) => InputFile.WriteWhole(path, format(CirculationSheet.Of(result)));
 }

@@ -8,6 +8,6 @@ public sealed class WhatIfSettings : CalibrationSettings
 {
     /// <summary>Changes.</summary>
     [CommandOption("--change <NAME=VALUE>")]
-    [Description("What is changed, e.g. flow=4.5, bloodVolumeMl=+500, contractility=150%; may be given several times. Names: circulation --parameters.")]
+    [Description("What is changed in every member of the fit: flow=4.5 sets, bloodVolumeMl=+500 adds in its unit, contractility=150% or x1.5 multiplies, peep=-20% changes by a share; may be given several times. Names: circulation --parameters.")]
     public string[] Changes { get; init; } = [];
 }

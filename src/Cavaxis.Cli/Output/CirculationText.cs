@@ -14,7 +14,7 @@ internal sealed class CirculationText(CommandOutput output)
             "heartRatePerMin", "meanArterialPressureMmHg", "systolicPressureMmHg", "diastolicPressureMmHg", "centralVenousPressureMmHg", "pulmonaryArteryMeanMmHg",
             "wedgePressureMmHg", "nativeOutputLPerMin", "systemicFlowLPerMin", "strokeVolumeMl", "outflowVelocityTimeIntegralCm",
             "leftVentricularEjectionFractionPercent", "leftVentricularEndDiastolicVolumeMl", "leftVentricularEndDiastolicPressureMmHg",
-            "rightVentricularEjectionFractionPercent", "aorticValveOpenPercent",
+            "rightVentricularEjectionFractionPercent", "aorticValveOpenPercent", "systemicResistanceWoodUnits", "pulmonaryResistanceWoodUnits",
         ]),
         ("Oxygen and carbon dioxide (calculated)", [
             "rightArmSaturationPercent", "rightArmPo2MmHg", "rightArmPco2MmHg", "leftArmSaturationPercent", "lowerBodySaturationPercent",
@@ -59,7 +59,7 @@ internal sealed class CirculationText(CommandOutput output)
 
     private void Answer(CirculationResult result)
     {
-        double Of(string name) => result.Quantities.Single(q => q.Name == name).Value;
+        double? Of(string name) => result.Quantities.Single(q => q.Name == name).Value;
         output.Wrapped("ANSWER: ", string.Create(
             CultureInfo.InvariantCulture,
             $"arterial pressure {Of("meanArterialPressureMmHg"):F0} mmHg, output of the heart {Of("nativeOutputLPerMin"):F1} L/min, aortic valve open {result.AorticValveOpenPercent:F0} % of the beat, saturation of the right arm {Of("rightArmSaturationPercent"):F0} %."));
@@ -92,10 +92,14 @@ internal sealed class CirculationText(CommandOutput output)
         }
 
         output.Console.Write(table);
+        foreach (QuantityValue q in rows.Where(static q => q.Value is null))
+        {
+            output.Wrapped("  – ", $"{q.Words}: not defined, {q.NotDefined}.");
+        }
     }
 
-    private static string Shown(QuantityValue q) => q.Value.ToString(
-        q.Unit switch { "L/min" or "Wood units" => "F1", "1" => "F2", "cm" => "F1", _ => "F0" }, CultureInfo.InvariantCulture);
+    private static string Shown(QuantityValue q) => q.Value?.ToString(
+        q.Unit switch { "L/min" or "Wood units" => "F1", "1" => "F2", "cm" => "F1", _ => "F0" }, CultureInfo.InvariantCulture) ?? "–";
 
     private void Oxygen(OxygenBudgetRates oxygen)
     {
@@ -115,6 +119,10 @@ internal sealed class CirculationText(CommandOutput output)
             output.Wrapped("Circuit: ", string.Create(
                 CultureInfo.InvariantCulture,
                 $"{string.Join("; ", circuit.Cannulae)}; {circuit.Pump}, {circuit.MembraneLung}. Pressure laws fitted to {circuit.Drainage.LargestErrorMmHg:F1} (drainage) and {circuit.Return.LargestErrorMmHg:F1} mmHg (return) at worst over {circuit.Drainage.LowestFlowLPerMin:F1} to {circuit.Drainage.HighestFlowLPerMin:F1} L/min."));
+            foreach (string tip in circuit.Tips)
+            {
+                output.Wrapped("Ports: ", $"{tip}.");
+            }
         }
 
         output.Line();

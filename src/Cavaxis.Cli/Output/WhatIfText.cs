@@ -12,6 +12,7 @@ internal sealed class WhatIfText(CommandOutput output)
     private static readonly string[] Shown =
     [
         "meanArterialPressureMmHg", "pulsePressureMmHg", "centralVenousPressureMmHg", "wedgePressureMmHg", "nativeOutputLPerMin", "systemicFlowLPerMin",
+        "systemicResistanceWoodUnits", "pulmonaryResistanceWoodUnits",
         "leftVentricularEjectionFractionPercent", "leftVentricularEndDiastolicVolumeMl", "aorticValveOpenPercent", "pumpFlowLPerMin", "inletPressureMmHg",
         "drainageLowestOpenness", "recirculationPercent", "effectiveFlowLPerMin", "preMembraneSaturationPercent", "rightArmSaturationPercent", "rightArmPco2MmHg",
         "lowerBodySaturationPercent", "venousSaturationPercent", "oxygenDeliveryMlPerMin", "deliveryOverConsumption",
@@ -27,13 +28,14 @@ internal sealed class WhatIfText(CommandOutput output)
         {
             string unit = change.Unit == "1" ? string.Empty : " " + change.Unit;
             output.Wrapped("If ", string.Create(
-                CultureInfo.InvariantCulture, $"{change.Name} goes from {change.From:G5} to {change.To:G5}{unit} (in the best fit; relative changes as the same share in every member)"));
+                CultureInfo.InvariantCulture, $"{change.Name} is {change.Asked()} in every member (best fit: {change.From:G5} to {change.To:G5}{unit})"));
         }
 
         output.Line();
         if (!answer.Found)
         {
-            output.Wrapped("NO ANSWER: ", answer.Reason);
+            output.Wrapped(answer.Refused == WhatIfRefusal.NotSettled ? "NOT SETTLED: " : "NO ANSWER: ", answer.Reason);
+            output.Wrapped(string.Empty, "There are no numbers to show.");
             output.Line();
             lists.Patient(answer.Patient);
             return;
@@ -46,9 +48,14 @@ internal sealed class WhatIfText(CommandOutput output)
         }
 
         output.Console.Write(table);
+        foreach (WhatIfQuantity q in answer.Quantities.Where(static q => Shown.Contains(q.Name) && q.NotDefined is not null))
+        {
+            output.Wrapped("  – ", $"{q.Words}: not defined, {q.NotDefined}.");
+        }
+
         output.Wrapped(string.Empty, string.Create(
             CultureInfo.InvariantCulture,
-            $"{answer.Used} of {answer.Members} members; left out: {answer.NotSettledBefore} do not settle before, {answer.NotSettledAfter} after the change, {answer.OutOfRange} leave the range of the model. Reflexes, drugs and bleeding do not follow by themselves."));
+            $"The bands rest on {answer.Used} of {answer.Members} members of the fit; with fewer than half there would be none. Reflexes, drugs and bleeding do not follow by themselves."));
         output.Line();
         lists.Sentences("Left out because", answer.LeftOutBecause);
         lists.Sentences("Warnings of the fit", answer.Warnings);
@@ -56,8 +63,13 @@ internal sealed class WhatIfText(CommandOutput output)
         lists.Patient(answer.Patient);
     }
 
-    private static string Band(Estimate e, string unit)
+    private static string Band(Estimate? estimate, string unit)
     {
+        if (estimate is not { } e)
+        {
+            return "–";
+        }
+
         string format = unit switch { "L/min" or "Wood units" => "F1", "1" => "F2", _ => "F0" };
         string Of(double value)
         {

@@ -4,6 +4,7 @@ using Cavaxis.Devices.Pumps;
 using Cavaxis.Planning.Circuit;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Running;
 using Cavaxis.Planning.Search;
 using Cavaxis.Quantities;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
@@ -17,7 +18,7 @@ namespace Cavaxis.Planning.Outlook;
 /// <param name="combination">Devices and sides.</param>
 internal sealed class PlanCircuit(PlanningContext context, ConfigurationTable configuration, ConfigurationSearch search, Combination combination)
 {
-    private ((double Linear, double Quadratic) Drainage, (double Linear, double Quadratic) Return)? drops;
+    private (DropFit Drainage, DropFit Return)? drops;
 
     /// <summary>Share of the pump flow that returns to an artery.</summary>
     public double ArterialShare => configuration.Kind switch
@@ -36,42 +37,29 @@ internal sealed class PlanCircuit(PlanningContext context, ConfigurationTable co
         CircuitModel circuit = search.Circuit;
         CentrifugalPump pump = circuit.Pump;
         MembraneLung lung = circuit.Lung;
-        ((double drainLinear, double drainQuadratic), (double backLinear, double backQuadratic)) = drops ??= Drops(lung);
+        (DropFit drainage, DropFit back) = drops ??= Drops(lung);
         bool axillary = combination.InRole(CannulaRole.ArterialReturn)?.Slot.Route == AccessRoute.AxillaryGraft;
         double sweep = lung.SweepFor(Math.Min(1000, patient[CarbonDioxideProductionMlPerMin]), 42) ?? 10;
         (CirculationParameter, double)[] settings =
         [
             (CircuitOn, 1), (TargetFlowLPerMin, flowLPerMin), (ArterialShareOfReturn, ArterialShare),
             (AscendingShareOfArterialReturn, axillary ? 1 : 0),
-            (PumpShutOffMmHg, pump.ShutOffMmHg), (PumpLinearMmHgPerLPerMin, pump.LinearMmHgPerLPerMin),
-            (PumpQuadraticMmHgPerLPerMin2, pump.QuadraticMmHgPerLPerMin2), (HighestSpeedRatio, pump.HighestSpeedRpm / pump.ReferenceSpeedRpm),
             (PumpSpeedRatio, 0.7 * pump.HighestSpeedRpm / pump.ReferenceSpeedRpm),
-            (DrainageLinearMmHgPerLPerMin, drainLinear), (DrainageQuadraticMmHgPerLPerMin2, drainQuadratic),
-            (ReturnLinearMmHgPerLPerMin, backLinear), (ReturnQuadraticMmHgPerLPerMin2, backQuadratic),
-            (MembraneRatedFlowLPerMin, lung.RatedFlowLPerMin), (MembraneLungMl, lung.PrimingVolumeMl),
-            (MembraneCarbonDioxideMlPerMinPerMmHg, lung.CarbonDioxideConductance),
+            (DrainageLinearMmHgPerLPerMin, drainage.LinearMmHgPerLPerMin), (DrainageQuadraticMmHgPerLPerMin2, drainage.QuadraticMmHgPerLPerMin2),
+            (ReturnLinearMmHgPerLPerMin, back.LinearMmHgPerLPerMin), (ReturnQuadraticMmHgPerLPerMin2, back.QuadraticMmHgPerLPerMin2),
             (SweepLPerMin, sweep), (SweepOxygenFraction, 1),
+            .. DeviceNumber.Of(pump).Concat(DeviceNumber.Of(lung)).Select(static n => (n.Parameter, n.Value)),
         ];
         // A device may lie beyond the range that the model was made for; the nearest value inside matters only to pressures of the circuit.
         return settings.Aggregate(patient, static (set, setting) => set.WithNearest(setting.Item1, setting.Item2));
     }
 
     /// <summary>Drops of drainage and return. They are the plan's, whoever lies on the circuit.</summary>
-    private ((double Linear, double Quadratic) Drainage, (double Linear, double Quadratic) Return) Drops(MembraneLung lung) => (
-        Fit(flow => context.Reading.Picture.CentralVenousPressureMmHg.Value - search.Pressures(combination.Options, flow).Inlet),
-        Fit(flow => search.Pressures(combination.Options, flow).Return - SinkMmHg() + (lung.DropPa(flow, context.Blood) / UnitFactors.PascalsPerMmHg)));
+    private (DropFit Drainage, DropFit Return) Drops(MembraneLung lung) => (
+        DropFit.Around(combination.FlowLPerMin, flow => context.Reading.Picture.CentralVenousPressureMmHg.Value - search.Pressures(combination.Options, flow).Inlet),
+        DropFit.Around(combination.FlowLPerMin, flow => search.Pressures(combination.Options, flow).Return - SinkMmHg() + (lung.DropPa(flow, context.Blood) / UnitFactors.PascalsPerMmHg)));
 
     private double SinkMmHg() => ArterialShare > 0
         ? context.Reading.Picture.MeanArterialPressureMmHg.Value
         : context.Reading.Picture.CentralVenousPressureMmHg.Value;
-
-    /// <summary>Linear and quadratic part of a drop from its values at half and at full planned flow.</summary>
-    private (double Linear, double Quadratic) Fit(Func<double, double> dropMmHg)
-    {
-        double full = combination.FlowLPerMin;
-        double atHalf = dropMmHg(0.5 * full) / (0.5 * full);
-        double atFull = dropMmHg(full) / full;
-        double quadratic = Math.Max(0, (atFull - atHalf) / (0.5 * full));
-        return (Math.Max(0, atFull - (quadratic * full)), quadratic);
-    }
 }

@@ -4,6 +4,7 @@ using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Fit;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Running;
 using Cavaxis.Planning.Search;
 
 namespace Cavaxis.Planning.Outlook;
@@ -24,29 +25,21 @@ internal sealed class PlanPorts(PlanningContext context, PlannedSupport plan)
     public AxisPorts Of(int anatomy)
     {
         AxisLandmarks l = context.Landmarks;
-        double length = l.Of(Landmark.Icaj)[anatomy];
-        double hepatic = Math.Max(length, l.Of(Landmark.HepaticVein)[anatomy]);
-        double renal = Math.Max(hepatic, l.Of(Landmark.RenalVein)[anatomy]);
-        AxisGrid grid = AxisGrid.Of(
-            l.Of(Landmark.BrachiocephalicConfluence)[anatomy],
-            Math.Clamp(l.Of(Landmark.TricuspidCentre)[anatomy], 0, length),
-            length,
-            hepatic,
-            renal,
-            Math.Max(renal, l.Of(Landmark.IliacConfluence)[anatomy]));
+        AxisGrid grid = CircuitPorts.Grid(
+            l.Of(Landmark.BrachiocephalicConfluence)[anatomy], l.Of(Landmark.TricuspidCentre)[anatomy], l.Of(Landmark.Icaj)[anatomy],
+            l.Of(Landmark.HepaticVein)[anatomy], l.Of(Landmark.RenalVein)[anatomy], l.Of(Landmark.IliacConfluence)[anatomy]);
+        CircuitPorts ports = new(
+            grid, context.Samples[AxisDimension.TricuspidDistance][anatomy], context.Samples[AxisDimension.TricuspidDiameter][anatomy] / 2, context.Blood);
         SlotOption drain = plan.Combination.Draining;
         SlotOption? back = drain.Slot.Role == CannulaRole.DualLumen ? drain : plan.Combination.InRole(CannulaRole.VenousReturn);
-        double flow = Math.Max(0.05, plan.Plan.Circuit.FlowLPerMin);
-        DrainageSite[] sites = AxisPortsBuilder.DrainageOf(drain.Cannula, TipMm(drain, anatomy), FromNeck(drain), flow, context.Blood);
-
-        // With return to an artery alone no blood comes back here: where it would come to rest does not matter.
-        ReturnSite site = back is null
-            ? new ReturnSite(grid.TricuspidMm, JetDirection.TowardsTricuspid, 0, 5, 30, 15)
-            : AxisPortsBuilder.ReturnOf(
-                back.Cannula, TipMm(back, anatomy), FromNeck(back), plan.Search.FlowThrough(back.Slot.Role, flow), context.Blood, 0,
-                context.Samples[AxisDimension.TricuspidDistance][anatomy], context.Samples[AxisDimension.TricuspidDiameter][anatomy] / 2);
-        return AxisPortsBuilder.Of(grid, sites, site);
+        double flow = plan.Plan.Circuit.FlowLPerMin;
+        return new AxisPorts(
+            ports.Drainage(Lying(drain, flow, anatomy)).AsSpan(),
+            ports.VenousReturn(back is null ? null : Lying(back, plan.Search.FlowThrough(back.Slot.Role, flow), anatomy)).AsSpan());
     }
+
+    private LyingCannula Lying(SlotOption option, double flowLPerMin, int anatomy) =>
+        new(option.Cannula, TipMm(option, anatomy), FromNeck(option), flowLPerMin, 0);
 
     private static bool FromNeck(SlotOption option) => option.Slot.Route == AccessRoute.Jugular;
 

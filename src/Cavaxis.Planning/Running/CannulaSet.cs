@@ -15,9 +15,10 @@ internal sealed class CannulaSet
 {
     private const double AcceptableDrainageMmHg = 80;
     private const double AcceptableReturnMmHg = 120;
-    private readonly List<(Cannula Cannula, string Field)> drainage = [];
-    private readonly List<(Cannula Cannula, string Field)> venous = [];
-    private readonly List<(Cannula Cannula, string Field)> arterial = [];
+    private const double HighestDropPa = 200_000;
+    private readonly List<RunningDevice> drainage = [];
+    private readonly List<RunningDevice> venous = [];
+    private readonly List<RunningDevice> arterial = [];
     private readonly Fluid blood;
     private readonly double arterialShare;
 
@@ -42,11 +43,11 @@ internal sealed class CannulaSet
         for (int i = 0; i < running.Cannulae.Count; i++)
         {
             RunningCannula lying = running.Cannulae[i];
-            string field = string.Create(CultureInfo.InvariantCulture, $"running.cannulae[{i}].device");
+            string field = string.Create(CultureInfo.InvariantCulture, $"running.cannulae[{i}]");
             if (catalogue.FindCannula(lying.Device) is not Cannula cannula)
             {
                 faults.Add(new InputFault(
-                    FaultCode.NotFound, field, InputFault.Shown(lying.Device), "the identifier of a cannula in the catalogue", "List the catalogue and choose one."));
+                    FaultCode.NotFound, $"{field}.device", InputFault.Shown(lying.Device), "the identifier of a cannula in the catalogue", "List the catalogue and choose one."));
                 continue;
             }
 
@@ -57,7 +58,7 @@ internal sealed class CannulaSet
             }
 
             names.Add($"{PlainRole(lying.Role)}: {cannula.Id}");
-            set.Add(lying.Role, cannula, field, faults);
+            set.Add(lying.Role, new RunningDevice(cannula, PlainRole(lying.Role), lying, field), faults);
         }
 
         if (faults.Count > 0)
@@ -68,7 +69,7 @@ internal sealed class CannulaSet
         foreach (CannulaRole role in set.Missing(configuration))
         {
             Cannula usual = Usual(role, flow, arterialShare, catalogue, blood);
-            set.Add(role, usual, "running.cannulae", faults);
+            set.Add(role, new RunningDevice(usual, PlainRole(role), null, "running.cannulae"), faults);
             names.Add($"{PlainRole(role)}: {usual.Id} (assumed)");
             book.Assume("running.cannulae", $"{usual.Id} for {PlainRole(role)}: the smallest of the catalogue with a usual drop at this flow", "pressures of the circuit");
         }
@@ -85,6 +86,13 @@ internal sealed class CannulaSet
         arterial.Count > 0 && arterialShare > 0 ? Together(arterial, LumenPurpose.Return, flowLPerMin * arterialShare) : 0,
         venous.Count > 0 && arterialShare < 1 ? Together(venous, LumenPurpose.Return, flowLPerMin * (1 - arterialShare)) : 0);
 
+    /// <summary>The drainage cannulae with the flow through each.</summary>
+    public IReadOnlyList<(RunningDevice Device, double FlowLPerMin)> Draining(double flowLPerMin) => Shared(drainage, LumenPurpose.Drainage, flowLPerMin);
+
+    /// <summary>The cannulae that return to a vein, with the flow through each; empty where none does.</summary>
+    public IReadOnlyList<(RunningDevice Device, double FlowLPerMin)> Returning(double flowLPerMin) =>
+        venous.Count == 0 || arterialShare >= 1 ? [] : Shared(venous, LumenPurpose.Return, flowLPerMin * (1 - arterialShare));
+
     /// <summary>ρ L/A along one drainage and one return cannula.</summary>
     public double InertanceMmHgS2PerMl(double densityKgPerM3)
     {
@@ -93,21 +101,21 @@ internal sealed class CannulaSet
     }
 
     // Length over area of the narrowest description, 1/mm; cannulae side by side share it.
-    private static double Path(List<(Cannula Cannula, string Field)> list, LumenPurpose purpose) => list.Count == 0
+    private static double Path(List<RunningDevice> list, LumenPurpose purpose) => list.Count == 0
         ? 0
         : list[0].Cannula.LumenFor(purpose)!.Segments.Sum(s => s.LengthMm / s.AreaMm2) / list.Count;
 
     private static double VolumeMl(Cannula cannula, LumenPurpose purpose) =>
         cannula.LumenFor(purpose)!.Segments.Sum(static s => s.LengthMm * s.AreaMm2) / 1000;
 
-    private double Together(List<(Cannula Cannula, string Field)> list, LumenPurpose purpose, double flow)
+    private double Together(List<RunningDevice> list, LumenPurpose purpose, double flow)
     {
         if (list.Count == 1)
         {
             return CannulaHydraulics.At(list[0].Cannula, purpose, flow, blood).PressureDropPa / UnitFactors.PascalsPerMmHg;
         }
 
-        (double low, double high) = (0, 200_000);
+        (double low, double high) = (0, HighestDropPa);
         for (int i = 0; i < 40; i++)
         {
             double middle = 0.5 * (low + high);
@@ -116,6 +124,19 @@ internal sealed class CannulaSet
         }
 
         return 0.5 * (low + high) / UnitFactors.PascalsPerMmHg;
+    }
+
+    private IReadOnlyList<(RunningDevice Device, double FlowLPerMin)> Shared(List<RunningDevice> list, LumenPurpose purpose, double flow)
+    {
+        if (list.Count == 1)
+        {
+            return [(list[0], flow)];
+        }
+
+        double dropPa = Together(list, purpose, flow) * UnitFactors.PascalsPerMmHg;
+        double[] flows = [.. list.Select(c => CannulaHydraulics.FlowLPerMinFor(c.Cannula, purpose, dropPa, blood))];
+        double sum = flows.Sum();
+        return [.. list.Select((device, i) => (device, flow * flows[i] / sum))];
     }
 
     private static Cannula Usual(CannulaRole role, double flow, double arterialShare, DeviceCatalogue catalogue, Fluid blood)
@@ -140,25 +161,26 @@ internal sealed class CannulaSet
 
     private static string PlainRole(CannulaRole role) => JsonName.Of(role.ToString());
 
-    private void Add(CannulaRole role, Cannula cannula, string field, List<InputFault> faults)
+    private void Add(CannulaRole role, RunningDevice device, List<InputFault> faults)
     {
+        Cannula cannula = device.Cannula;
         bool drains = role is CannulaRole.Drainage or CannulaRole.DualLumen;
         bool returns = role is not CannulaRole.Drainage;
         if ((drains && cannula.LumenFor(LumenPurpose.Drainage) is null) || (returns && cannula.LumenFor(LumenPurpose.Return) is null))
         {
             faults.Add(new InputFault(
-                FaultCode.Contradiction, field, InputFault.Shown(cannula.Id), $"a cannula that can serve as {PlainRole(role)}", "Check role and device."));
+                FaultCode.Contradiction, $"{device.Field}.device", InputFault.Shown(cannula.Id), $"a cannula that can serve as {PlainRole(role)}", "Check role and device."));
             return;
         }
 
         if (drains)
         {
-            drainage.Add((cannula, field));
+            drainage.Add(device);
         }
 
         if (returns)
         {
-            (role == CannulaRole.ArterialReturn ? arterial : venous).Add((cannula, field));
+            (role == CannulaRole.ArterialReturn ? arterial : venous).Add(device);
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Cavaxis.Circulation.Calibration;
 using Cavaxis.Circulation.Parameters;
 using Cavaxis.Circulation.Signals;
@@ -78,25 +79,30 @@ public static class CaseCalibration
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(changes);
-        WhatIfResult? result = fit.Found ? WhatIf.Compute(fit, [.. changes.Select(Change)], cancellation) : null;
+        WhatIfResult? result = fit.Found ? WhatIf.Compute(fit, [.. changes.Select(static c => c.Change)], cancellation) : null;
         CirculationParameters patient = fit.Best ?? setup.Parameters;
         IReadOnlyList<CirculationQuantity> told = CirculationRun.Told(patient);
-        string reason = !fit.Found ? fit.Reason
-            : result!.Found ? string.Empty
-            : $"Fewer than two members of the fit settle after the change: {string.Join(" ", result.Reasons)}";
+        WhatIfRefusal? refused = Refusal(result);
+        string reason = refused switch
+        {
+            null => string.Empty,
+            WhatIfRefusal.NoFit => fit.Reason,
+            _ => string.Create(CultureInfo.InvariantCulture, $"Only {result!.Used} of {result.Members} members are left, fewer than half: bands over them would speak for the wrong patients. {string.Join(" ", result.LeftOut.Select(static l => l.Sentence))}"),
+        };
         return new WhatIfAnswer(
-            WhatIfAnswer.CurrentVersion, Planner.Caution, file.Title ?? "(no title)", file.Invented, reason.Length == 0, reason,
+            WhatIfAnswer.CurrentVersion, Planner.Caution, file.Title ?? "(no title)", file.Invented, refused is null, refused, reason,
             CirculationRun.Patient(setup, patient), [.. changes.Select(ChangeMade.Of)],
             [.. (result?.Quantities ?? []).Where(q => told.Contains(q.Quantity)).Select(static q => new WhatIfQuantity(
-                JsonName.Of(q.Quantity.ToString()), QuantityWords.Of(q.Quantity), QuantityWords.UnitOf(q.Quantity), q.Before, q.After, q.Difference))],
-            result?.Members ?? 0, result?.Used ?? 0, result?.NotSettledBefore ?? 0, result?.NotSettledAfter ?? 0, result?.OutOfRange ?? 0, result?.Reasons ?? [],
+                JsonName.Of(q.Quantity.ToString()), QuantityWords.Of(q.Quantity), QuantityWords.UnitOf(q.Quantity), q.Before, q.After, q.Difference,
+                q.Difference is null ? $"in at least one member {QuantityWords.NotDefined(q.Quantity)}" : null))],
+            result?.Members ?? 0, result?.Used ?? 0, result?.NotSettledBefore ?? 0, result?.NotSettledAfter ?? 0, result?.OutOfRange ?? 0, [.. (result?.LeftOut ?? []).Select(static l => l.Sentence)],
             fit.MisfitProbability, fit.NotDetermined, fit.Warnings);
     }
 
-    // A difference is carried to each member as the same share of its own value, since the fit moves that value itself.
-    private static ParameterChange Change(RequestedChange change) => change.IsRelative && change.From != 0
-        ? ParameterChange.By(change.Parameter, change.To / change.From)
-        : ParameterChange.To(change.Parameter, change.To);
+    private static WhatIfRefusal? Refusal(WhatIfResult? result) => result is null ? WhatIfRefusal.NoFit
+        : result.Found ? null
+        : result.NotSettledBefore + result.NotSettledAfter >= result.OutOfRange ? WhatIfRefusal.NotSettled
+        : WhatIfRefusal.OutOfRange;
 
     private static CalibratedReading Reading(CirculationSetup setup, FittedObservation fitted)
     {

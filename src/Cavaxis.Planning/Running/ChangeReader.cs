@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Circulation.Calibration;
 using Cavaxis.Circulation.Parameters;
 using Cavaxis.Planning.Json;
 using Cavaxis.Quantities.Faults;
@@ -6,8 +7,9 @@ using Cavaxis.Quantities.Faults;
 namespace Cavaxis.Planning.Running;
 
 /// <summary>
-/// Reads changes such as <c>peepCmH2O=12</c>, <c>bloodVolumeMl=+500</c>, <c>flow=-0.5</c>, <c>contractility=150%</c> or <c>resistance=-20%</c>. A sign
-/// means relative, except for a number that can itself be below zero, where only a percentage is.
+/// Reads changes. <c>flow=4.5</c> sets; <c>bloodVolumeMl=+500</c> and <c>flow=-0.5</c> add in the unit of the number; <c>contractility=150%</c> and
+/// <c>contractility=x1.5</c> multiply; <c>resistance=-20%</c> and <c>+20%</c> change by a share. For a number that can itself be below zero a minus
+/// belongs to the value, and <c>+-5</c> takes 5 away.
 /// </summary>
 public static class ChangeReader
 {
@@ -90,30 +92,48 @@ public static class ChangeReader
         if (pair.Length < 2 || pair[0].Length == 0)
         {
             throw new InputFaultException(new InputFault(
-                FaultCode.BadOption, option, text.Length == 0 ? "(nothing)" : InputFault.Shown(text), "name=value", "Give a change such as peepCmH2O=12 or bloodVolumeMl=+500."));
+                FaultCode.BadOption, option, text.Length == 0 ? "(nothing)" : InputFault.Shown(text), "name=value, such as peepCmH2O=12, bloodVolumeMl=+500, contractility=150% or contractility=x1.5", "Name a number of the model, an equals sign and the change."));
         }
 
         CirculationParameter parameter = Find(pair[0], option);
         ParameterDefinition definition = ParameterTable.Of(parameter);
         double before = present[parameter];
         string field = $"{option} {JsonName.Of(definition.Name)}";
-        bool percent = pair[1].EndsWith('%');
-        bool signed = pair[1].StartsWith('+') || pair[1].StartsWith('-');
-        if (!double.TryParse(percent ? pair[1][..^1] : pair[1], NumberStyles.Float, CultureInfo.InvariantCulture, out double number) || !double.IsFinite(number))
+        (double low, double high) = ParameterTable.Bounds(parameter, present.MassKg);
+        string now = before.ToString("G4", CultureInfo.InvariantCulture);
+        ParameterChange change = Amount(parameter, pair[1], canBeNegative: low < 0) ?? throw new InputFaultException(new InputFault(
+            FaultCode.WrongKind, field, pair[1].Length == 0 ? "(nothing)" : InputFault.Shown(pair[1]),
+            $"NUMBER to set it in {Unit(definition)}; {(low < 0 ? "+NUMBER to add, +-NUMBER to take away" : "+NUMBER or -NUMBER to add or take away")} in that unit; NUMBER%, xNUMBER, +NUMBER% or -NUMBER% of the present {now}",
+            "Write the number with a point and without a unit."));
+        double after = Require.InRange(
+            change.After(before), low, high, field, $"Stay inside the range of the model: {definition.Meaning} (unit {Unit(definition)}; now {now})");
+        return new RequestedChange(change, before, after);
+    }
+
+    private static ParameterChange? Amount(CirculationParameter parameter, string text, bool canBeNegative)
+    {
+        bool share = text.EndsWith('%');
+        bool plus = text.StartsWith('+');
+        bool minus = text.StartsWith('-');
+        if (text.StartsWith('x'))
         {
-            throw new InputFaultException(new InputFault(
-                FaultCode.WrongKind, field, InputFault.Shown(pair[1]), $"a number in {Unit(definition)}, or +number, -number, number% of the present {before.ToString("G4", CultureInfo.InvariantCulture)}",
-                "Write the number with a point and without a unit."));
+            return !share && Number(text[1..]) is double factor && factor >= 0 ? ParameterChange.By(parameter, factor) : null;
         }
 
-        (double low, double high) = ParameterTable.Bounds(parameter, present.MassKg);
-        bool relative = percent || (signed && low >= 0);
-        double after = !relative ? number
-            : percent ? before * ((signed ? 100 : 0) + number) / 100
-            : before + number;
-        Require.InRange(after, low, high, field, $"Stay inside the range of the model: {definition.Meaning} (unit {Unit(definition)}; now {before.ToString("G4", CultureInfo.InvariantCulture)})");
-        return new RequestedChange(parameter, before, after, relative);
+        if (Number((plus ? text[1..] : text).TrimEnd('%')) is not double number || text.Count(static c => c == '%') > 1)
+        {
+            return null;
+        }
+
+        return share ? ParameterChange.By(parameter, ((plus || minus ? 100 : 0) + number) / 100)
+            : plus || (minus && !canBeNegative) ? ParameterChange.Plus(parameter, number)
+            : ParameterChange.To(parameter, number);
     }
+
+    private static double? Number(string text) => !text.StartsWith('+')
+        && double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number)
+            ? number
+            : null;
 
     private static CirculationParameter Find(string name, string option)
     {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Cavaxis.Circulation.Axis;
 using Cavaxis.Devices.Catalogue;
 using Cavaxis.Devices.Hydraulics;
 using Cavaxis.Devices.MembraneLungs;
@@ -9,6 +8,7 @@ using Cavaxis.Planning.Circuit;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Needs;
 using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Search;
 using Cavaxis.Quantities;
 using Cavaxis.Quantities.Faults;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
@@ -49,10 +49,8 @@ internal static class CircuitFromCase
 
         double arterial = ArterialShare(running, configuration, book);
         CannulaSet set = CannulaSet.Of(running, configuration, flow, arterial, catalogue, blood, book);
-        double low = 0.15 * flow;
-        double high = Math.Min(1.5 * flow, CannulaHydraulics.HighestFlowLPerMin);
-        DropFit drainage = DropFit.Of(q => set.DrainageMmHg(q) + model.TubingDropMmHg(q), low, high);
-        DropFit back = DropFit.Of(q => set.ReturnMmHg(q) + model.TubingDropMmHg(q) + (lung.DropPa(q, blood) / UnitFactors.PascalsPerMmHg), low, high);
+        DropFit drainage = DropFit.Around(flow, q => set.DrainageMmHg(q) + model.TubingDropMmHg(q));
+        DropFit back = DropFit.Around(flow, q => set.ReturnMmHg(q) + model.TubingDropMmHg(q) + (lung.DropPa(q, blood) / UnitFactors.PascalsPerMmHg));
         const string Parts = "running.cannulae";
         book.Take(DrainageLinearMmHgPerLPerMin, drainage.LinearMmHgPerLPerMin, Parts, Origin.Calculated);
         book.Take(DrainageQuadraticMmHgPerLPerMin2, drainage.QuadraticMmHgPerLPerMin2, Parts, Origin.Calculated);
@@ -67,19 +65,9 @@ internal static class CircuitFromCase
         book.Take(CircuitOn, 1, "running.configuration");
         book.Take(ArterialShareOfReturn, arterial, "running.arterialShareOfReturn", Origin.Calculated);
         book.Take(AscendingShareOfArterialReturn, Ascending(running, configuration, book), "running.configuration", Origin.Calculated);
-        book.Take(Ports(configuration, book));
-        return new CircuitParts(pump.Id, pump.ReferenceSpeedRpm, lung.Id, set.Names, drainage, back);
-    }
-
-    /// <summary>
-    /// Where blood is drained and returned: usual shares by configuration. The one place to put a computation from the depths of the cannulae.
-    /// </summary>
-    private static AxisPorts Ports(RunningConfiguration configuration, ParameterBook book)
-    {
-        book.Leave("Depth, side and turn of the cannulae do not move the ports yet: usual positions by configuration are taken. Recirculation is that of usual positions.");
-        return configuration == RunningConfiguration.VvDualLumen
-            ? new AxisPorts([0, 0.45, 0, 0, 0, 0, 0.3, 0.25, 0, 0], [0, 0, 0.1, 0.2, 0.7, 0, 0, 0, 0, 0])
-            : AxisPorts.Default;
+        RunningPorts ports = new(configuration, AxisFromCase.Distribution(file, reading.Habitus), blood, book);
+        book.Take(ports.Of(set.Draining(flow), set.Returning(flow)));
+        return new CircuitParts(pump.Id, pump.ReferenceSpeedRpm, lung.Id, set.Names, ports.Tips, drainage, back);
     }
 
     private static double Flow(CaseFile file, ParameterBook book)
@@ -138,10 +126,7 @@ internal static class CircuitFromCase
 
     private static void Pump(RunningSection running, CentrifugalPump pump, double flow, ParameterBook book)
     {
-        book.Take(PumpShutOffMmHg, pump.ShutOffMmHg, "running.pump", Origin.Calculated);
-        book.Take(PumpLinearMmHgPerLPerMin, pump.LinearMmHgPerLPerMin, "running.pump", Origin.Calculated);
-        book.Take(PumpQuadraticMmHgPerLPerMin2, pump.QuadraticMmHgPerLPerMin2, "running.pump", Origin.Calculated);
-        book.Guess(HighestSpeedRatio, pump.HighestSpeedRpm / pump.ReferenceSpeedRpm);
+        Device(DeviceNumber.Of(pump), "running.pump", book);
         book.Take(TargetFlowLPerMin, flow, "running.flowLPerMin", running.FlowLPerMin is null ? Origin.Estimated : Origin.Measured);
         if (running.SpeedPerMin is { } speed)
         {
@@ -156,9 +141,7 @@ internal static class CircuitFromCase
 
     private static void Lung(RunningSection running, MembraneLung lung, double flow, ParameterBook book)
     {
-        book.Take(MembraneRatedFlowLPerMin, lung.RatedFlowLPerMin, "running.membraneLung", Origin.Calculated);
-        book.Guess(MembraneCarbonDioxideMlPerMinPerMmHg, lung.CarbonDioxideConductance);
-        book.Guess(MembraneLungMl, lung.PrimingVolumeMl);
+        Device(DeviceNumber.Of(lung), "running.membraneLung", book);
         if (running.SweepLPerMin is { } sweep)
         {
             book.Take(SweepLPerMin, sweep.Value, "running.sweepLPerMin");
@@ -176,6 +159,21 @@ internal static class CircuitFromCase
         else
         {
             book.Assume("running.sweepOxygenFraction", "1.00", "oxygen after the membrane lung");
+        }
+    }
+
+    private static void Device(DeviceNumber[] numbers, string field, ParameterBook book)
+    {
+        foreach (DeviceNumber number in numbers)
+        {
+            if (number.Decides)
+            {
+                book.Take(number.Parameter, number.Value, field, Origin.Calculated);
+            }
+            else
+            {
+                book.Guess(number.Parameter, number.Value);
+            }
         }
     }
 

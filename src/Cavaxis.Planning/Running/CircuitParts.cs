@@ -5,7 +5,8 @@ namespace Cavaxis.Planning.Running;
 /// <param name="PumpReferenceSpeedPerMin">Speed at which the speed ratio is one.</param>
 /// <param name="MembraneLung">Identifier of the membrane lung.</param>
 /// <param name="Cannulae">Identifiers of the cannulae with their roles in words.</param>
+/// <param name="Tips">Where each tip was taken to lie, in words; none where the case does not say how deep.</param>
 /// <param name="Drainage">Drop of drainage cannulae and tubing.</param>
 /// <param name="Return">Drop of membrane lung, tubing and return cannulae.</param>
 public sealed record CircuitParts(
-    string Pump, double PumpReferenceSpeedPerMin, string MembraneLung, IReadOnlyList<string> Cannulae, DropFit Drainage, DropFit Return);
+    string Pump, double PumpReferenceSpeedPerMin, string MembraneLung, IReadOnlyList<string> Cannulae, IReadOnlyList<string> Tips, DropFit Drainage, DropFit Return);

@@ -123,7 +123,9 @@ public static class CirculationRun
     /// <param name="summary">The settled circulation.</param>
     /// <returns>Values with words and units.</returns>
     internal static IReadOnlyList<QuantityValue> Quantities(CirculationParameters patient, CirculationSummary summary) =>
-        [.. Told(patient).Select(q => new QuantityValue(JsonName.Of(q.ToString()), QuantityWords.Of(q), summary[q], QuantityWords.UnitOf(q)))];
+        [.. Told(patient).Select(q => new QuantityValue(JsonName.Of(q.ToString()), QuantityWords.Of(q), Value(summary, q), QuantityWords.UnitOf(q), summary.IsDefined(q) ? null : QuantityWords.NotDefined(q)))];
+
+    private static double? Value(CirculationSummary summary, CirculationQuantity quantity) => summary.IsDefined(quantity) ? summary[quantity] : null;
 
     private static bool HasVenousReturn(CirculationParameters p) =>
         p[CirculationParameter.CircuitOn] > 0 && p[CirculationParameter.ArterialShareOfReturn] < 1;
@@ -139,7 +141,7 @@ public static class CirculationRun
 
     private static RecirculationOutlook Recirculation(CirculationSummary s) => new(
         s[CirculationQuantity.RecirculationPercent], s[CirculationQuantity.RecirculationLowestPercent], s[CirculationQuantity.RecirculationHighestPercent],
-        s[CirculationQuantity.RecirculationByContentPercent], s[CirculationQuantity.EffectiveFlowLPerMin]);
+        Value(s, CirculationQuantity.RecirculationByContentPercent), s[CirculationQuantity.EffectiveFlowLPerMin]);
 
     private static PressureVolumeLoop Loop(BreathRecord breath, Signal volume, Signal pressure)
     {

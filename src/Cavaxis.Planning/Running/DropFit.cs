@@ -1,3 +1,5 @@
+using Cavaxis.Devices.Hydraulics;
+
 namespace Cavaxis.Planning.Running;
 
 /// <summary>A pressure drop over flow as a linear and a quadratic part, fitted by least squares with neither part negative.</summary>
@@ -10,6 +12,16 @@ public sealed record DropFit(
     double LinearMmHgPerLPerMin, double QuadraticMmHgPerLPerMin2, double LargestErrorMmHg, double LowestFlowLPerMin, double HighestFlowLPerMin)
 {
     private const int Points = 24;
+
+    private const double LowestShare = 0.15;
+    private const double HighestShare = 1.5;
+
+    /// <summary>Fits a drop of a circuit over the flows round the one it runs at: 0.15 to 1.5 of it.</summary>
+    /// <param name="flowLPerMin">Flow it runs at, above zero.</param>
+    /// <param name="dropMmHg">The drop at a flow in L/min.</param>
+    /// <returns>The fit.</returns>
+    public static DropFit Around(double flowLPerMin, Func<double, double> dropMmHg) =>
+        Of(dropMmHg, LowestShare * flowLPerMin, Math.Min(HighestShare * flowLPerMin, CannulaHydraulics.HighestFlowLPerMin));
 
     /// <summary>Fits a drop.</summary>
     /// <param name="dropMmHg">The drop at a flow in L/min.</param>

@@ -68,6 +68,17 @@ public static class QuantityWords
         _ => throw new ArgumentOutOfRangeException(nameof(quantity), quantity, "Not a quantity of the circulation."),
     };
 
+    /// <summary>Why a quantity may have no value.</summary>
+    /// <param name="quantity">Which.</param>
+    /// <returns>Lower-case words.</returns>
+    public static string NotDefined(CirculationQuantity quantity) => quantity switch
+    {
+        CirculationQuantity.SystemicResistanceWoodUnits => "the flow through the body is about zero, so that there is nothing to divide the pressure by",
+        CirculationQuantity.PulmonaryResistanceWoodUnits => "the flow through the lungs is about zero, so that there is nothing to divide the pressure by",
+        CirculationQuantity.RecirculationByContentPercent => "the membrane lung adds hardly any oxygen, so that contents tell no recirculation",
+        _ => "it has no value in this circulation",
+    };
+
     /// <summary>Unit, as its name ends.</summary>
     /// <param name="quantity">Which.</param>
     /// <returns>Unit; "1" for a pure number.</returns>

@@ -5,7 +5,8 @@ namespace Cavaxis.Planning.Running;
 /// <param name="Caution">The caution that stands on every result.</param>
 /// <param name="CaseTitle">Title of the case.</param>
 /// <param name="Invented">True when the case is invented.</param>
-/// <param name="Found">True when there are bands. When false there are no numbers.</param>
+/// <param name="Found">True when there are bands: at least half of the members are left. When false there are no numbers.</param>
+/// <param name="Refused">The kind of reason why there are none; null when there are.</param>
 /// <param name="Reason">Why there are none; empty when there are.</param>
 /// <param name="Patient">What was computed with.</param>
 /// <param name="Changes">Changes, as they are for the best fit.</param>
@@ -15,7 +16,7 @@ namespace Cavaxis.Planning.Running;
 /// <param name="NotSettledBefore">Members left out because they do not settle before the changes.</param>
 /// <param name="NotSettledAfter">Members left out because they do not settle after the changes.</param>
 /// <param name="OutOfRange">Members left out because the changed numbers leave the range of the model.</param>
-/// <param name="LeftOutBecause">Reasons, each once.</param>
+/// <param name="LeftOutBecause">One sentence for each reason, with the number of members, the largest group first.</param>
 /// <param name="MisfitProbability">Of the fit: chance of a larger misfit if model and spreads were right.</param>
 /// <param name="NotDetermined">What the readings leave open.</param>
 /// <param name="Warnings">Readings that contradict each other or that the model cannot reach.</param>
@@ -25,6 +26,7 @@ public sealed record WhatIfAnswer(
     string CaseTitle,
     bool Invented,
     bool Found,
+    WhatIfRefusal? Refused,
     string Reason,
     RunningPatient Patient,
     IReadOnlyList<ChangeMade> Changes,

@@ -6,7 +6,8 @@ namespace Cavaxis.Planning.Running;
 /// <param name="Name">Name; ends with its unit.</param>
 /// <param name="Words">In plain words.</param>
 /// <param name="Unit">Unit; "1" for a pure number.</param>
-/// <param name="Before">Before the changes.</param>
-/// <param name="After">After them.</param>
-/// <param name="Difference">After less before, member by member.</param>
-public sealed record WhatIfQuantity(string Name, string Words, string Unit, Estimate Before, Estimate After, Estimate Difference);
+/// <param name="Before">Before the changes; null where not defined.</param>
+/// <param name="After">After them; null where not defined.</param>
+/// <param name="Difference">After less before, member by member; null where one of the two is.</param>
+/// <param name="NotDefined">Why a value is missing; null where none is.</param>
+public sealed record WhatIfQuantity(string Name, string Words, string Unit, Estimate? Before, Estimate? After, Estimate? Difference, string? NotDefined);

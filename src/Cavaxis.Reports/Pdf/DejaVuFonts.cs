@@ -4,7 +4,7 @@ using PdfSharp.Fonts;
 namespace Cavaxis.Reports.Pdf;
 
 /// <summary>
-/// Finds the fonts of the PDF in the machine's usual font folders. One free family with wide coverage, so that a report
+/// Finds the fonts of PDF and PNG in the machine's usual font folders. One free family with wide coverage, so that a report
 /// looks the same on every machine.
 /// </summary>
 internal sealed class DejaVuFonts : IFontResolver
@@ -42,6 +42,16 @@ internal sealed class DejaVuFonts : IFontResolver
         }
     }
 
+    /// <summary>The fonts from the machine's usual font folders.</summary>
+    /// <returns>The fonts.</returns>
+    /// <exception cref="InputFaultException">The fonts are not on this machine; the fault names the package that holds them.</exception>
+    internal static DejaVuFonts Installed() => In(UsualFolders);
+
+    /// <summary>The file of a face.</summary>
+    /// <param name="isBold">Bold face.</param>
+    /// <returns>Its bytes.</returns>
+    internal byte[] Face(bool isBold) => faces[isBold ? BoldFile : RegularFile];
+
     /// <summary>The fonts from the first folder that holds both faces.</summary>
     /// <param name="folders">Folders in order of preference.</param>
     /// <returns>The fonts.</returns>
@@ -67,7 +77,7 @@ internal sealed class DejaVuFonts : IFontResolver
             "fonts",
             "(nothing)",
             $"{RegularFile} and {BoldFile} in one of {string.Join(", ", folders)}",
-            "Install the fonts (Debian and Ubuntu: apt-get install fonts-dejavu-core) and write the PDF again; the HTML report needs no fonts."));
+            "Install the fonts (Debian and Ubuntu: apt-get install fonts-dejavu-core) and write the file again; HTML and SVG need no fonts."));
     }
 
     /// <inheritdoc/>

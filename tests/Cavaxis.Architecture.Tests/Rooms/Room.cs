@@ -18,7 +18,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Anatomy", typeof(Anatomy.Axis.AxisDimension).Assembly, ["Devices"], []),
         new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], ["MathNet.Numerics"]),
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation"], []),
-        new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp"]),
+        new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
         new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
     ];

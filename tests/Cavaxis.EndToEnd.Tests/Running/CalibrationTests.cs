@@ -38,6 +38,49 @@ public class CalibrationTests
         Assert.True(open.GetProperty("after").GetProperty("low").GetDouble() <= open.GetProperty("after").GetProperty("high").GetDouble());
     }
 
+    [Fact]
+    public void An_added_volume_is_told_as_a_volume_and_the_bands_say_what_they_rest_on()
+    {
+        Ended ended = CavaxisProcess.Run("whatif", Arterial, "--change", "bloodVolumeMl=+200", "--members", "8");
+        Assert.Equal((0, string.Empty), (ended.ExitCode, ended.Complaints));
+        string words = string.Join(' ', ended.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("If bloodVolumeMl is raised by 200 mL in every member", words, StringComparison.Ordinal);
+        Assert.Matches(@"The bands rest on [4-8] of 8 members of the fit", words);
+    }
+
+    [Fact]
+    public void When_fewer_than_half_of_the_members_settle_there_are_no_numbers()
+    {
+        // No ventilation and no sweep gas: carbon dioxide rises for ever.
+        string[] question = ["whatif", Arterial, "--change", "ventilation=0", "--change", "sweep=0", "--members", "8"];
+        Ended ended = CavaxisProcess.Run([.. question, "--json"]);
+        Assert.Equal((1, string.Empty), (ended.ExitCode, ended.Complaints));
+        using JsonDocument answer = JsonDocument.Parse(ended.Out);
+        Assert.True(JsonSchema.FromText(SchemaCommand.WhatIfSchema()).Evaluate(answer.RootElement).IsValid);
+        Assert.False(answer.RootElement.GetProperty("found").GetBoolean());
+        Assert.Equal("notSettled", answer.RootElement.GetProperty("refused").GetString());
+        Assert.Empty(answer.RootElement.GetProperty("quantities").EnumerateArray());
+        Assert.Contains("of 8 members", answer.RootElement.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.InRange(answer.RootElement.GetProperty("leftOutBecause").GetArrayLength(), 1, 3);
+        Ended told = CavaxisProcess.Run(question);
+        Assert.Equal(1, told.ExitCode);
+        Assert.Contains("NOT SETTLED: ", told.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("Before and after", told.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("fast")]
+    [InlineData("+")]
+    [InlineData("10 %x")]
+    [InlineData("x")]
+    public void A_change_in_no_known_form_is_refused_with_the_forms(string value)
+    {
+        (string code, string field, string told, string accepted) = Faults.Only(CavaxisProcess.Run("whatif", Arterial, "--change", $"flow={value}", "--json"));
+        Assert.Equal(("wrongKind", "--change targetFlowLPerMin"), (code, field));
+        Assert.Contains(value, told, StringComparison.Ordinal);
+        Assert.All(new[] { "+NUMBER", "-NUMBER", "NUMBER%", "xNUMBER", "L/min" }, form => Assert.Contains(form, accepted, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("calibrate", "--members", "3")]
     [InlineData("calibrate", "--seed", "-1")]

@@ -1,9 +1,11 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Xml.Linq;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.Output;
 using Cavaxis.EndToEnd.Tests.Programs;
 using Json.Schema;
+using SkiaSharp;
 
 namespace Cavaxis.EndToEnd.Tests.Running;
 
@@ -84,6 +86,35 @@ public class CirculationTests
     }
 
     [Fact]
+    public void A_png_shows_the_drawing_of_the_svg_at_its_size()
+    {
+        using Workspace work = new();
+        Ended ended = CavaxisProcess.Run("circulation", DemoCase.PathOf(Venous), "--plot", work["sheet.png"]);
+        Assert.Equal((0, string.Empty), (ended.ExitCode, ended.Complaints));
+        Assert.Contains("sheet.png", ended.Out, StringComparison.Ordinal);
+        Assert.Equal(0, CavaxisProcess.Run("circulation", DemoCase.PathOf(Venous), "--plot", work["sheet.svg"]).ExitCode);
+        byte[] file = File.ReadAllBytes(work["sheet.png"]);
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A], file[..8]);
+        using SKBitmap picture = SKBitmap.Decode(file);
+        XElement svg = XDocument.Load(work["sheet.svg"]).Root!;
+        double Mm(string side) => double.Parse(svg.Attribute(side)!.Value.Replace("mm", string.Empty, StringComparison.Ordinal), CultureInfo.InvariantCulture);
+        double scale = picture.Width / Mm("width");
+        Assert.InRange(scale, 6, 12);
+        Assert.Equal(Mm("height") * scale, picture.Height, 2.0);
+
+        // Right of and above the foot of each word of the SVG, where a letter stands, the PNG has ink too.
+        XElement[] words = [.. svg.Descendants().Where(static e => e.Name.LocalName == "text" && e.Attribute("text-anchor") is null && e.Attribute("transform") is null)];
+        Assert.True(words.Length > 20);
+        Assert.All(words, word =>
+        {
+            double At(string name) => scale * double.Parse(word.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+            (int left, int foot, int size) = ((int)At("x"), (int)At("y"), (int)At("font-size"));
+            Assert.Contains(
+                Enumerable.Range(left, size).SelectMany(x => Enumerable.Range(foot - size, size).Select(y => picture.GetPixel(x, y))), static c => c.Red + c.Green + c.Blue < 500);
+        });
+    }
+
+    [Fact]
     public void The_numbers_of_the_model_are_listed_with_and_without_a_case()
     {
         Ended table = CavaxisProcess.Run("circulation", "--parameters");
@@ -96,6 +127,52 @@ public class CirculationTests
         Assert.All(answer.RootElement.GetProperty("parameters").EnumerateArray(), static p => Assert.NotEmpty(p.GetProperty("source").GetString()!));
     }
 
+    [Fact]
+    public void What_does_not_come_to_rest_is_told_and_no_number_is_printed_as_a_result()
+    {
+        // No ventilation and no sweep gas: carbon dioxide rises for ever.
+        using Workspace work = new();
+        string[] changes = ["--set", "ventilation=0", "--set", "sweep=0"];
+        using (JsonDocument answer = Json(1, Venous, changes))
+        {
+            JsonElement root = answer.RootElement;
+            Assert.False(root.GetProperty("settled").GetBoolean());
+            Assert.Contains("did not come to rest", root.GetProperty("reason").GetString(), StringComparison.Ordinal);
+            foreach (string none in new[] { "recirculation", "aorticValveOpenPercent", "leftVentricleLoop", "rightVentricleLoop", "oxygen", "breath", "overTime" })
+            {
+                Assert.Equal(JsonValueKind.Null, root.GetProperty(none).ValueKind);
+            }
+
+            Assert.Empty(root.GetProperty("quantities").EnumerateArray());
+            Assert.Empty(root.GetProperty("extremes").EnumerateArray());
+        }
+
+        Ended told = CavaxisProcess.Run(["circulation", DemoCase.PathOf(Venous), .. changes, "--plot", work["sheet.png"]]);
+        Assert.Equal((1, string.Empty), (told.ExitCode, told.Complaints));
+        Assert.Contains("NOT SETTLED: ", told.Out, StringComparison.Ordinal);
+        Assert.Contains("No picture was written", told.Out, StringComparison.Ordinal);
+        Assert.False(File.Exists(work["sheet.png"]));
+        Assert.DoesNotContain("ANSWER", told.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("(calculated)", told.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("mmHg", told.Out[..told.Out.IndexOf("Assumed, because", StringComparison.Ordinal)], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_resistance_without_a_flow_is_not_defined_and_says_why()
+    {
+        string[] weak = ["--set", "contractility=0.05", "--set", "rightContractility=0.05"];
+        using JsonDocument answer = Json(0, Arterial, weak);
+        JsonElement lungs = answer.RootElement.GetProperty("quantities").EnumerateArray().Single(static q => q.GetProperty("name").GetString() == "pulmonaryResistanceWoodUnits");
+        Assert.Equal(JsonValueKind.Null, lungs.GetProperty("value").ValueKind);
+        Assert.Contains("flow through the lungs is about zero", lungs.GetProperty("notDefined").GetString(), StringComparison.Ordinal);
+        Assert.InRange(Quantity(answer, "systemicResistanceWoodUnits"), 1, 50);
+        Ended told = CavaxisProcess.Run(["circulation", DemoCase.PathOf(Arterial), .. weak]);
+        Assert.Contains("– pulmonary resistance: not defined, ", told.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", told.Out, StringComparison.Ordinal);
+        using JsonDocument usual = Json(0, Arterial);
+        Assert.InRange(Quantity(usual, "pulmonaryResistanceWoodUnits"), 0.1, 20);
+    }
+
     [Theory]
     [InlineData("unknownField", "--set", "moon=1")]
     [InlineData("outOfRange", "--set", "peepCmH2O=99")]
@@ -103,7 +180,8 @@ public class CirculationTests
     [InlineData("badOption", "--set", "flow")]
     [InlineData("badOption", "--seconds", "0")]
     [InlineData("badOption", "--seconds", "soon")]
-    [InlineData("badOption", "--plot", "sheet.png")]
+    [InlineData("badOption", "--plot", "sheet.gif")]
+    [InlineData("unreadableFile", "--plot", "no-such-folder/sheet.png")]
     [InlineData("unreadableFile", "--plot", "no-such-folder/sheet.svg")]
     [InlineData("unreadableFile", "--catalogue", "missing.json")]
     public void What_cannot_be_used_is_refused_with_one_typed_fault(string code, string option, string value)
