@@ -24,6 +24,9 @@ internal sealed class RowSettler<T>
     // The rough phase only has to come near: what it leaves over, the fine phase settles and judges.
     private const double RoughLoosening = 10;
     private const double RoughBound = 10;
+
+    // A store that fills for ever changes by ever less of itself. So what is made and what is taken away must agree too, to this share.
+    private const double MostImbalance = 0.02;
     private const double LongestRoughS = 120;
     private const double LongestFineS = 240;
 
@@ -32,6 +35,7 @@ internal sealed class RowSettler<T>
     private readonly Tolerance tolerance;
     private readonly double bound;
     private readonly double[] change = new double[T.Count];
+    private readonly double[] imbalance = new double[T.Count];
     private readonly int[] moving = new int[T.Count];
     private readonly bool[] rests = new bool[T.Count];
     private readonly double[] spent = new double[T.Count];
@@ -135,13 +139,22 @@ internal sealed class RowSettler<T>
             // Flows through valves and aorta follow within a beat. With large steps their own error would be taken for unrest.
             (double Change, int Index)[] judged = rough ? [volumes, controls, gas] : [volumes, flows, controls, gas];
             (change[lane], moving[lane]) = judged.MaxBy(static part => double.IsFinite(part.Change) ? part.Change : double.MaxValue);
-            rests[lane] = change[lane] < most || integrator.Time[lane] > longestS || !double.IsFinite(change[lane]);
+            imbalance[lane] = Imbalance(before, now, lane);
+            rests[lane] = (change[lane] < most && imbalance[lane] < MostImbalance) || integrator.Time[lane] > longestS || !double.IsFinite(change[lane]);
             forecast.Note(lane, rests[lane], volumes.Change, gas.Change);
         }
         else
         {
             forecast.Note(lane, true, 0, 0);
         }
+    }
+
+    private static double Imbalance(T[] before, ReadOnlySpan<T> now, int lane)
+    {
+        double made = now[S.CarbonDioxideProduced][lane] - before[S.CarbonDioxideProduced][lane];
+        double taken = now[S.CarbonDioxideByLungs][lane] - before[S.CarbonDioxideByLungs][lane]
+            + (now[S.CarbonDioxideByMembrane][lane] - before[S.CarbonDioxideByMembrane][lane]);
+        return Math.Abs(made - taken) / made;
     }
 
     private void KeepResting(ReadOnlySpan<T> state, T[] moved)
@@ -188,6 +201,7 @@ internal sealed class RowSettler<T>
         double[] until = new double[T.Count];
         double[][] states = new double[T.Count][];
         double[] found = [.. change];
+        double[] open = [.. imbalance];
         int[] mover = [.. moving];
         for (int lane = 0; lane < T.Count; lane++)
         {
@@ -209,10 +223,10 @@ internal sealed class RowSettler<T>
         SettledState[] results = new SettledState[T.Count];
         for (int lane = 0; lane < T.Count; lane++)
         {
-            bool settled = found[lane] < bound && double.IsFinite(found[lane]);
+            bool settled = found[lane] < bound && open[lane] < MostImbalance;
             if (!settled)
             {
-                results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent[lane]), spent[lane]);
+                results[lane] = new SettledState(patients[lane], null, null, null, found[lane] < bound ? StateWords.NotBalanced(open[lane], spent[lane]) : StateWords.NotSettled(mover[lane], found[lane], spent[lane]), spent[lane]);
                 continue;
             }
 

@@ -13,6 +13,13 @@ internal static class StateWords
     public static string NotSettled(int index, double change, double spentS) => FormattableString.Invariant(
         $"The circulation did not come to rest within {spentS:F0} s of simulated time: {Of(index)} still changes by {change:P3} in a breath.");
 
+    /// <summary>Why a circulation that hardly changes is not at rest all the same.</summary>
+    /// <param name="share">Carbon dioxide made less taken away, as a share of what is made.</param>
+    /// <param name="spentS">Simulated time.</param>
+    /// <returns>A sentence.</returns>
+    public static string NotBalanced(double share, double spentS) => FormattableString.Invariant(
+        $"The circulation did not come to rest within {spentS:F0} s of simulated time: the carbon dioxide made and that taken away differ by {share:P1}.");
+
     private static string Of(int index) => index switch
     {
         < StateIndex.VolumeCount => "a volume of blood",
