@@ -226,7 +226,10 @@ internal sealed class RowSettler<T>
             bool settled = found[lane] < bound && open[lane] < MostImbalance;
             if (!settled)
             {
-                results[lane] = new SettledState(patients[lane], null, null, null, found[lane] < bound ? StateWords.NotBalanced(open[lane], spent[lane]) : StateWords.NotSettled(mover[lane], found[lane], spent[lane]), spent[lane]);
+                string reason = found[lane] < bound
+                    ? StateWords.NotBalanced(open[lane], spent[lane])
+                    : StateWords.NotSettled(mover[lane], found[lane], spent[lane]);
+                results[lane] = new SettledState(patients[lane], null, null, null, reason, spent[lane]);
                 continue;
             }
 
