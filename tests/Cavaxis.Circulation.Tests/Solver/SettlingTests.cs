@@ -1,6 +1,6 @@
 using Cavaxis.Circulation.Parameters;
-using Cavaxis.Circulation.Simulation;
 using Cavaxis.Circulation.Signals;
+using Cavaxis.Circulation.Simulation;
 using Cavaxis.Circulation.Solver;
 using Cavaxis.Circulation.Tests.Calibration;
 using Cavaxis.Circulation.Tests.CrossChecks;
