@@ -26,11 +26,11 @@ internal static class CalibrationReport
             return Nothing(reason, search.Rounds);
         }
 
-        LaplaceBelief belief = new(search.Best.Place, search.Slopes);
+        LaplaceBelief belief = search.Belief!;
         double[] residuals = readings.Residuals(state.RequireSummary());
-        double misfit = residuals.Sum(static r => r * r) + belief.Best.Sum(static u => u * u);
+        double misfit = residuals.Sum(static r => r * r) + search.Best.Place.Sum(static u => u * u);
         int freedom = readings.Fitted.Count;
-        FittedParameter[] parameters = [.. space.Axes.Select((axis, i) => Describe(axis, belief, i)).Where((_, i) => !space.Axes[i].IsReading)];
+        FittedParameter[] parameters = [.. space.Axes.Select((axis, i) => Describe(axis, search.Best.Place[i], belief, i)).Where((_, i) => !space.Axes[i].IsReading)];
         double probability = freedom == 0 ? 1 : 1 - ChiSquared.CDF(freedom, misfit);
         return new CalibrationResult
         {
@@ -65,19 +65,19 @@ internal static class CalibrationReport
         Rounds = rounds,
     };
 
-    private static FittedParameter Describe(SearchAxis axis, LaplaceBelief belief, int index)
+    private static FittedParameter Describe(SearchAxis axis, double best, LaplaceBelief belief, int index)
     {
         double determined = 1 - belief.Covariance[index, index];
         return new FittedParameter(
-            axis.Parameter, Spread(axis, 0, 1), Spread(axis, belief.Best[index], belief.Sd(index)), determined, determined > DeterminedShare);
+            axis.Parameter, Spread(axis, 0, 0, 1), Spread(axis, best, belief.Best[index], belief.Sd(index)), determined, determined > DeterminedShare);
     }
 
     /// <summary>The interval is carried from the working scale; the standard deviation is that of a normal of the same interval.</summary>
-    private static Estimate Spread(SearchAxis axis, double place, double sd)
+    private static Estimate Spread(SearchAxis axis, double best, double middle, double sd)
     {
-        double low = axis.ValueAt(place - (Estimate.NormalQuantile95 * sd));
-        double high = axis.ValueAt(place + (Estimate.NormalQuantile95 * sd));
-        return Estimate.WithInterval(axis.ValueAt(place), (high - low) / (2 * Estimate.NormalQuantile95), low, high, Origin.Estimated);
+        double low = axis.ValueAt(Math.Min(best, middle - (Estimate.NormalQuantile95 * sd)));
+        double high = axis.ValueAt(Math.Max(best, middle + (Estimate.NormalQuantile95 * sd)));
+        return Estimate.WithInterval(axis.ValueAt(best), (high - low) / (2 * Estimate.NormalQuantile95), low, high, Origin.Estimated);
     }
 
     private static FittedObservation Describe(BedsideObservation reading, SettledState state)

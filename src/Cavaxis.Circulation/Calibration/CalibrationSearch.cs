@@ -15,6 +15,9 @@ internal sealed class CalibrationSearch
     private const double LeastStride = 0.05;
     private const double LongestStep = 2;
 
+    // Over shorter ways the error of settling would be taken for a slope.
+    private const double LeastLearnt = 0.2;
+
     // Gain of the objective, in squared standard deviations, below which a step is not worth taking.
     private const double SmallGain = 0.2;
 
@@ -59,8 +62,8 @@ internal sealed class CalibrationSearch
     /// <summary>The best place so far, settled.</summary>
     public Trial Best => centre;
 
-    /// <summary>Slopes of the residuals near the best place.</summary>
-    public Matrix<double> Slopes => slopes;
+    /// <summary>Belief after the readings; null until the search has ended, or where there is no fit.</summary>
+    public LaplaceBelief? Belief { get; private set; }
 
     /// <summary>Residuals at the best place.</summary>
     public IReadOnlyList<double> Residuals => residuals;
@@ -101,7 +104,7 @@ internal sealed class CalibrationSearch
             if (last && exact)
             {
                 Converged = gain < SmallGain;
-                yield break;
+                break;
             }
 
             if (last || stuck)
@@ -126,10 +129,15 @@ internal sealed class CalibrationSearch
                 {
                     // Not even the shortest step gains: the bottom is reached, as far as it can be told.
                     Converged = true;
-                    yield break;
+                    break;
                 }
             }
         }
+
+        BeliefSides sides = new(space, readings, centre, residuals, slopes);
+        Trial[] beside = sides.Trials(forecast);
+        yield return beside;
+        Belief = sides.Belief(beside);
     }
 
     private static double Objective(double[] place, double[] misfit) => place.Sum(static x => x * x) + misfit.Sum(static x => x * x);
@@ -197,6 +205,11 @@ internal sealed class CalibrationSearch
         }
 
         Vector<double> moved = new DenseVector([.. place.Select((p, i) => p - centre.Place[i])]);
+        if (moved.L2Norm() < LeastLearnt)
+        {
+            return;
+        }
+
         Vector<double> changed = new DenseVector([.. misfit.Select((m, i) => m - residuals[i])]);
         slopes += (changed - (slopes * moved)).OuterProduct(moved) / moved.DotProduct(moved);
     }

@@ -3,15 +3,13 @@ using Cavaxis.Circulation.Lanes;
 using Cavaxis.Circulation.Parameters;
 using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Solver;
-using static Cavaxis.Circulation.Parameters.CirculationParameter;
-using N = Cavaxis.Circulation.Equations.GasNode;
 using S = Cavaxis.Circulation.Equations.StateIndex;
 
 namespace Cavaxis.Circulation.Simulation;
 
 /// <summary>
-/// Brings a row of patients to rest. First the slow stores of gas are held as if they were small, which changes the way but not the goal;
-/// then with true volumes until a breath repeats the one before.
+/// Brings a row of patients to rest: breaths are run, first with larger steps and then with those asked for, and each starts where the breaths
+/// before tell that rest is. Settled is what changes by less than the bound in a breath.
 /// </summary>
 /// <typeparam name="T">One patient or a row of them.</typeparam>
 internal sealed class RowSettler<T>
@@ -23,15 +21,13 @@ internal sealed class RowSettler<T>
     /// <summary>Largest change in a breath, in usual sizes, of results that people see.</summary>
     public const double UsualBound = 5e-5;
 
-    private const double CompressedMl = 60;
-    private const int CarbonDioxideBreaths = 6;
-    private const double RoughBalance = 0.02;
-
     // The rough phase only has to come near: what it leaves over, the fine phase settles and judges.
     private const double RoughLoosening = 10;
     private const double RoughBound = 10;
-    private const double MostAfterJump = 2;
-    private const double LongestRoughS = 160;
+
+    // A store that fills for ever changes by ever less of itself. So what is made and what is taken away must agree too, to this share.
+    private const double MostImbalance = 0.02;
+    private const double LongestRoughS = 120;
     private const double LongestFineS = 240;
 
     private readonly CirculationParameters[] patients;
@@ -39,12 +35,10 @@ internal sealed class RowSettler<T>
     private readonly Tolerance tolerance;
     private readonly double bound;
     private readonly double[] change = new double[T.Count];
+    private readonly double[] imbalance = new double[T.Count];
     private readonly int[] moving = new int[T.Count];
     private readonly bool[] rests = new bool[T.Count];
-    private readonly bool[] barred = new bool[T.Count];
-    private readonly double[] beforeJump = new double[T.Count];
     private readonly double[] spent = new double[T.Count];
-    private readonly T[] squeeze = new T[N.Count];
 
     /// <summary>Prepares.</summary>
     /// <param name="patients">One set of parameters for each lane.</param>
@@ -63,61 +57,17 @@ internal sealed class RowSettler<T>
     /// <returns>One result for each patient.</returns>
     public SettledState[] Run(IReadOnlyList<double[]>? starts = null)
     {
-        CirculationEquations<T> quick = new(new ModelConstants<T>([.. patients.Select(Quick)]));
-        T[] y = Load(starts ?? [.. patients.Select(InitialState.Of)]);
-        CirculationEquations<T> truth = new(new ModelConstants<T>(patients));
-        T[] rates = new T[S.Count];
-        T[] closed = new T[ValveEvents<T>.Elements];
-        truth.Rates(T.Of(0), closed, y, rates);
-        Compress(quick, y);
-        InitialState.Refill(truth, quick, y);
-        Squeeze(y);
-        LaneIntegrator<T> rough = new(quick, massRatio, new Tolerance(RoughLoosening * tolerance.Relative));
-        rough.SetState(y);
-        Breathe(rough, LongestRoughS, 2, jumps: true, RoughBound * bound);
+        CirculationEquations<T> equations = new(new ModelConstants<T>(patients));
+        RestForecast<T> forecast = new(equations.Constants, massRatio);
+        LaneIntegrator<T> rough = new(equations, massRatio, new Tolerance(RoughLoosening * tolerance.Relative));
+        rough.SetState(Load(starts ?? [.. patients.Select(InitialState.Of)]));
+        Breathe(rough, forecast, RoughLoosening * tolerance.Relative, LongestRoughS, RoughBound * bound, true);
 
-        MeanContents<T> means = new(quick);
-        rough.RunBreath(means);
-        rough.State.CopyTo(y);
-        quick.Rates(T.Load(rough.Time), rough.Open, y, rates);
-        InitialState.Refill(quick, truth, y);
-        means.Fill(truth, truth.Constants[LungGasVolumeMl] / quick.Constants[LungGasVolumeMl], y);
+        CirculationEquations<T> truth = new(equations.Constants);
         LaneIntegrator<T> fine = new(truth, massRatio, tolerance);
-        fine.SetState(y);
-        Breathe(fine, LongestFineS, 1, jumps: false, bound);
+        fine.SetState(rough.State);
+        Breathe(fine, forecast, tolerance.Relative, LongestFineS, bound, false);
         return Record(fine, truth);
-    }
-
-    private static CirculationParameters Quick(CirculationParameters p)
-    {
-        double ratio = p.MassKg / ParameterTable.ReferenceMassKg;
-        return p.With(TissueCarbonDioxideMl, 0)
-            .With(LungGasVolumeMl, Math.Min(p[LungGasVolumeMl], 800 * ratio))
-            .With(DrainageLineMl, Math.Min(p[DrainageLineMl], 30 * ratio))
-            .With(MembraneLungMl, Math.Min(p[MembraneLungMl], 30 * ratio))
-            .With(ReturnLineMl, Math.Min(p[ReturnLineMl], 30 * ratio));
-    }
-
-    private void Compress(CirculationEquations<T> quick, T[] y)
-    {
-        Array.Fill(squeeze, T.Of(1));
-        T most = T.Of(CompressedMl) * T.Load(massRatio);
-        for (int n = N.PulmonaryVein; n <= N.LowerVein; n++)
-        {
-            (T blood, _) = quick.Gas.Holding(n, y);
-            squeeze[n] = T.Min(T.Of(1), most / T.Max(blood, T.Of(1e-3)));
-        }
-
-        quick.Gas.Compress(squeeze);
-    }
-
-    private void Squeeze(T[] y)
-    {
-        for (int n = 0; n < N.Count; n++)
-        {
-            y[S.Oxygen + n] *= squeeze[n];
-            y[S.CarbonDioxide + n] *= squeeze[n];
-        }
     }
 
     private static T[] Load(IReadOnlyList<double[]> states)
@@ -141,43 +91,32 @@ internal sealed class RowSettler<T>
     /// Runs whole breaths until nothing changes by more than the bound in a breath, or the longest time is over. A patient that is
     /// done rests while its neighbours go on, so that its result is the one it has alone.
     /// </summary>
-    private void Breathe(LaneIntegrator<T> integrator, double longestS, int stride, bool jumps, double most)
+    private void Breathe(LaneIntegrator<T> integrator, RestForecast<T> forecast, double error, double longestS, double most, bool rough)
     {
-        T[] first = new T[S.Count];
-        T[] second = new T[S.Count];
-        T[] third = new T[S.Count];
+        T[] before = new T[S.Count];
+        T[] next = new T[S.Count];
+        BreathMeans<T> means = new(integrator.Equations);
         Array.Clear(rests);
-        Array.Clear(barred);
-        Array.Fill(beforeJump, double.PositiveInfinity);
-        for (int round = 1; ; round++)
+        forecast.Begin();
+        while (true)
         {
-            second.CopyTo(first.AsSpan());
-            integrator.State.CopyTo(second);
-            for (int i = 0; i < stride; i++)
+            integrator.State.CopyTo(before);
+            means.Begin(before);
+            integrator.RunBreath(forecast.Learns ? means : null, rests);
+            for (int lane = 0; lane < T.Count; lane++)
             {
-                integrator.RunBreath(null, rests);
+                Judge(before, integrator, forecast, lane, longestS, most, rough);
             }
 
-            Judge(second, integrator, longestS, stride, most);
             if (!rests.Contains(false))
             {
                 break;
             }
 
-            integrator.State.CopyTo(third);
-            if (round % (jumps ? 3 : 5) == 0)
-            {
-                change.CopyTo(beforeJump, 0);
-                SlowModeJump<T>.Apply(first, second, third, barred);
-            }
-
-            if (round % (jumps ? 4 : CarbonDioxideBreaths) == 0)
-            {
-                CarbonDioxideBalance<T>.Apply(integrator.Equations.Constants, second, third, jumps ? RoughBalance : 0);
-            }
-
-            KeepResting(integrator.State, third);
-            integrator.SetState(third, rests);
+            integrator.State.CopyTo(next);
+            forecast.Apply(before, next, means, rests, error);
+            KeepResting(integrator.State, next);
+            integrator.SetState(next, rests);
         }
 
         for (int lane = 0; lane < T.Count; lane++)
@@ -186,22 +125,36 @@ internal sealed class RowSettler<T>
         }
     }
 
-    private void Judge(T[] before, LaneIntegrator<T> integrator, double longestS, int stride, double most)
+    private void Judge(
+        T[] before, LaneIntegrator<T> integrator, RestForecast<T> forecast, int lane, double longestS, double most, bool rough)
     {
-        for (int lane = 0; lane < T.Count; lane++)
+        if (!rests[lane])
         {
-            if (rests[lane])
-            {
-                continue;
-            }
+            ReadOnlySpan<T> now = integrator.State;
+            (double Change, int Index) volumes = LargestChange(before, now, lane, 0, S.VolumeCount);
+            (double Change, int Index) flows = LargestChange(before, now, lane, S.VolumeCount, S.CircuitFlow);
+            (double Change, int Index) controls = LargestChange(before, now, lane, S.CircuitFlow, S.Oxygen);
+            (double Change, int Index) gas = LargestChange(before, now, lane, S.Oxygen, S.OxygenFromLungs);
 
-            (change[lane], moving[lane]) = LargestChange(before, integrator.State, lane);
-            change[lane] /= stride;
-
-            // A jump that leaves more to do than there was has met more than one mode: no more of them for this patient.
-            barred[lane] |= change[lane] > MostAfterJump * beforeJump[lane];
-            rests[lane] = change[lane] < most || integrator.Time[lane] > longestS || !double.IsFinite(change[lane]);
+            // Flows through valves and aorta follow within a beat. With large steps their own error would be taken for unrest.
+            (double Change, int Index)[] judged = rough ? [volumes, controls, gas] : [volumes, flows, controls, gas];
+            (change[lane], moving[lane]) = judged.MaxBy(static part => double.IsFinite(part.Change) ? part.Change : double.MaxValue);
+            imbalance[lane] = Imbalance(before, now, lane);
+            rests[lane] = (change[lane] < most && imbalance[lane] < MostImbalance) || integrator.Time[lane] > longestS || !double.IsFinite(change[lane]);
+            forecast.Note(lane, rests[lane], volumes.Change, gas.Change);
         }
+        else
+        {
+            forecast.Note(lane, true, 0, 0);
+        }
+    }
+
+    private static double Imbalance(T[] before, ReadOnlySpan<T> now, int lane)
+    {
+        double made = now[S.CarbonDioxideProduced][lane] - before[S.CarbonDioxideProduced][lane];
+        double taken = now[S.CarbonDioxideByLungs][lane] - before[S.CarbonDioxideByLungs][lane]
+            + (now[S.CarbonDioxideByMembrane][lane] - before[S.CarbonDioxideByMembrane][lane]);
+        return Math.Abs(made - taken) / made;
     }
 
     private void KeepResting(ReadOnlySpan<T> state, T[] moved)
@@ -219,10 +172,10 @@ internal sealed class RowSettler<T>
         }
     }
 
-    private (double Change, int Index) LargestChange(T[] before, ReadOnlySpan<T> now, int lane)
+    private (double Change, int Index) LargestChange(T[] before, ReadOnlySpan<T> now, int lane, int from, int to)
     {
         (double worst, int index) = (0, 0);
-        for (int i = 0; i < S.OxygenFromLungs; i++)
+        for (int i = from; i < to; i++)
         {
             if (Tolerance.SizeOf(i, massRatio[lane]) is not { } size)
             {
@@ -248,6 +201,7 @@ internal sealed class RowSettler<T>
         double[] until = new double[T.Count];
         double[][] states = new double[T.Count][];
         double[] found = [.. change];
+        double[] open = [.. imbalance];
         int[] mover = [.. moving];
         for (int lane = 0; lane < T.Count; lane++)
         {
@@ -269,12 +223,14 @@ internal sealed class RowSettler<T>
         SettledState[] results = new SettledState[T.Count];
         for (int lane = 0; lane < T.Count; lane++)
         {
-            bool settled = found[lane] < bound && double.IsFinite(found[lane]);
+            bool settled = found[lane] < bound && open[lane] < MostImbalance;
             if (!settled)
             {
-                results[lane] = new SettledState(patients[lane], null, null, null, StateWords.NotSettled(mover[lane], found[lane], spent[lane]), spent[lane])
+                bool moves = !(found[lane] < bound);
+                string reason = moves ? StateWords.NotSettled(mover[lane], found[lane], spent[lane]) : StateWords.NotBalanced(open[lane], spent[lane]);
+                results[lane] = new SettledState(patients[lane], null, null, null, reason, spent[lane])
                 {
-                    Moving = StateWords.Of(mover[lane]),
+                    Moving = moves ? StateWords.Of(mover[lane]) : StateWords.CarbonDioxide,
                 };
                 continue;
             }

@@ -15,7 +15,7 @@ public class CircleTests
     /// </summary>
     private static readonly string[] KnownCircles =
     [
-        "Cavaxis.Circulation.Equations, Cavaxis.Circulation.Signals, Cavaxis.Circulation.Simulation, Cavaxis.Circulation.Solver",
+        "Cavaxis.Circulation.Equations, Cavaxis.Circulation.Solver",
         "Cavaxis.Planning.Case, Cavaxis.Planning.Json",
         "Cavaxis.Planning.Circuit, Cavaxis.Planning.Fit, Cavaxis.Planning.Information, Cavaxis.Planning.Needs, Cavaxis.Planning.Outlook, Cavaxis.Planning.Plans, Cavaxis.Planning.Running, Cavaxis.Planning.Search, Cavaxis.Planning.Steps",
     ];

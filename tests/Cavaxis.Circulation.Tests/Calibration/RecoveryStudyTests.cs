@@ -11,8 +11,15 @@ public class RecoveryStudyTests
     private const int FullStudy = 200;
     private const int EveryRun = 32;
 
+    // What is asked of the pooled intervals of the full study, in percent.
+    private const double LeastCoverage = 85;
+    private const double MostCoverage = 95;
+
+    // In 99 of 100 samples a share scatters by less than so many binomial standard deviations (0.5 % beyond on each side).
+    private const double Scatter = 2.576;
+
     // The full study takes some minutes; it runs whenever its page is written. Every run repeats it on its first patients, with
-    // bounds wider by the scatter of so few.
+    // bounds wider by the binomial scatter of so few: 85 % of 230 intervals scatter by 6 %, 95 % by 4 %.
     private static readonly bool WritesPage = Environment.GetEnvironmentVariable("CAVAXIS_WRITE_DOCS") == "1";
     private static readonly int Patients = WritesPage ? FullStudy : EveryRun;
 
@@ -41,10 +48,20 @@ public class RecoveryStudyTests
             File.WriteAllText(Path.Combine(Root(), "docs", "models", "calibration-recovery.md"), table);
         }
 
-        Assert.True(found >= 0.85 * Patients, table);
+        Assert.True(found >= 0.98 * Patients, table);
         Assert.True(determined.Length > 4 * Patients, table);
-        Assert.True(coverage >= (WritesPage ? 85 : 78) && coverage <= (WritesPage ? 95 : 98), table);
+        Assert.True(coverage >= LeastCoverage - (WritesPage ? 0 : Binomial(LeastCoverage, determined.Length)), table);
+        Assert.True(coverage <= MostCoverage + (WritesPage ? 0 : Binomial(MostCoverage, determined.Length)), table);
+
+        // Each parameter alone has at most one interval of each patient: too few to hold to the same bounds without their scatter.
+        foreach (IGrouping<CirculationParameter, (FittedParameter Fit, bool Held)> group in all.GroupBy(static a => a.Fit.Parameter))
+        {
+            double alone = 100.0 * group.Count(static a => a.Held) / group.Count();
+            Assert.True(alone >= LeastCoverage - Binomial(LeastCoverage, group.Count()), group.Key + table);
+        }
     }
+
+    private static double Binomial(double percent, int count) => Scatter * Math.Sqrt(percent * (100 - percent) / count);
 
     private static string Table(
         SyntheticPatients drawn, IReadOnlyList<CalibrationResult> fits, List<(FittedParameter Fit, bool Held)> all, double coverage)

@@ -1,5 +1,8 @@
 using Cavaxis.Circulation.Parameters;
+using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
+using Cavaxis.Circulation.Solver;
+using Cavaxis.Circulation.Tests.Calibration;
 using Cavaxis.Circulation.Tests.CrossChecks;
 
 namespace Cavaxis.Circulation.Tests.Solver;
@@ -18,6 +21,28 @@ public class SettlingTests
             Assert.True(alone.Settled, alone.Reason);
             Assert.Equal(alone.SimulatedS, together[i].SimulatedS);
             Assert.Equal(alone.State.ToArray(), together[i].State.ToArray());
+        }
+    }
+
+    [Fact]
+    public void Patients_over_the_whole_prior_settle_to_where_ten_times_stricter_settling_leads()
+    {
+        CirculationParameters[] patients = [.. SyntheticPatients.Draw(24).All.Select(static p => p.Truth)];
+        IReadOnlyList<SettledState> usual = CirculationSimulator.Settle(patients);
+        IReadOnlyList<SettledState> strict = CirculationSimulator.Settle(patients, null, new Tolerance(1e-6), 5e-6, CancellationToken.None);
+        CirculationQuantity[] shown =
+        [
+            CirculationQuantity.MeanArterialPressureMmHg, CirculationQuantity.WedgePressureMmHg, CirculationQuantity.NativeOutputLPerMin,
+            CirculationQuantity.RightArmSaturationPercent, CirculationQuantity.RightArmPco2MmHg, CirculationQuantity.PreMembraneSaturationPercent,
+        ];
+        for (int i = 0; i < patients.Length; i++)
+        {
+            Assert.True(usual[i].Settled && strict[i].Settled, usual[i].Reason + strict[i].Reason);
+            foreach (CirculationQuantity quantity in shown)
+            {
+                double end = strict[i].RequireSummary()[quantity];
+                Assert.Equal(end, usual[i].RequireSummary()[quantity], 0.005 * Math.Max(1, Math.Abs(end)));
+            }
         }
     }
 }
