@@ -73,9 +73,9 @@ internal sealed class BloodFlowEquations<T>
         p[S.LeftVentricle] = around + left + (k[SeptumRightToLeft] * right);
         p[S.RightVentricle] = around + right + (k[SeptumLeftToRight] * left);
         p[S.LeftAtrium] = around + Atrium(
-            clock.Atrial, y[S.LeftAtrium] - k[LeftAtriumZeroVolumeMl], k[LeftAtriumElastanceMmHgPerMl], k[LeftAtriumSystolicElastanceMmHgPerMl]);
+            clock.Atrial, y[S.LeftAtrium], k[LeftAtriumZeroVolumeMl], k[LeftAtriumElastanceMmHgPerMl], k[LeftAtriumSystolicElastanceMmHgPerMl]);
         p[S.RightAtrium] = around + Atrium(
-            clock.Atrial, y[S.RightAtrium] - k[RightAtriumZeroVolumeMl], k[RightAtriumElastanceMmHgPerMl], k[RightAtriumSystolicElastanceMmHgPerMl]);
+            clock.Atrial, y[S.RightAtrium], k[RightAtriumZeroVolumeMl], k[RightAtriumElastanceMmHgPerMl], k[RightAtriumSystolicElastanceMmHgPerMl]);
         p[S.PulmonaryArtery] = f.Pleural + ((y[S.PulmonaryArtery] - k[PulmonaryArteryZeroVolumeMl]) / k[PulmonaryArteryComplianceMlPerMmHg]);
         p[S.Ascending] = f.Pleural + ((y[S.Ascending] - k[AscendingZeroVolumeMl]) / k[AscendingComplianceMlPerMmHg]);
         f.Opening[0] = p[S.RightAtrium] - p[S.RightVentricle];
@@ -167,7 +167,14 @@ internal sealed class BloodFlowEquations<T>
     private static T Ventricle(T activation, T stretch, T elastance, T scale, T exponent) =>
         (activation * elastance * stretch) + ((T.Of(1) - activation) * scale * (T.Exp(T.Min(T.Of(6), exponent * stretch)) - T.Of(1)));
 
-    private static T Atrium(T activation, T stretch, T resting, T contracted) => (resting + (activation * (contracted - resting))) * stretch;
+    /// <summary>Elastic above the zero volume v = 1; below it the walls fall in with the exponent of the cava, without a kink: −K(v^(−3/2) − 1 − 3/2 (1 − v)).</summary>
+    private T Atrium(T activation, T volume, T zeroVolume, T resting, T contracted)
+    {
+        T one = T.Of(1);
+        T v = T.Min(one, T.Max(volume / zeroVolume, T.Of(0.02)));
+        T collapse = k[CavalStiffnessMmHg] * ((one / (v * T.Sqrt(v))) - one - (T.Of(1.5) * (one - v)));
+        return ((resting + (activation * (contracted - resting))) * (volume - zeroVolume)) - collapse;
+    }
 
     /// <summary>Larger of two pressures with a corner of 1 mmHg.</summary>
     private static T SmoothMax(T a, T b)

@@ -35,10 +35,7 @@ internal sealed class GasEquations<T>
     private readonly T[] part = new T[N.Coronary];
     private readonly T[] fixedInverse = new T[N.Count - N.Coronary];
     private readonly T[] fixedStoreInverse = new T[N.Count - N.Coronary];
-    private readonly T[] expansion = new T[N.Count];
     private readonly T[] store;
-    private readonly T[] compression = new T[N.Count];
-    private bool compressed;
 
     /// <summary>Prepares.</summary>
     /// <param name="constants">Parameters.</param>
@@ -50,7 +47,6 @@ internal sealed class GasEquations<T>
         T tissue = k[TissueCarbonDioxideMl];
         T rest = T.Of(1) - k[HeartOxygenShare] - k[UpperOxygenShare] - k[SplanchnicOxygenShare];
         store = [tissue * k[HeartOxygenShare], tissue * k[UpperOxygenShare], tissue * k[SplanchnicOxygenShare], tissue * rest];
-        Array.Fill(compression, T.Of(1));
         Array.Fill(part, T.Of(1));
         for (int c = 0; c < AxisPorts.CellCount; c++)
         {
@@ -76,22 +72,6 @@ internal sealed class GasEquations<T>
 
     /// <summary>Share of returned blood in each part of the axis at the last evaluation.</summary>
     public ReadOnlySpan<T> ReturnedShare => returned;
-
-    /// <summary>
-    /// Makes slow pools answer faster while a steady state is sought: a node's gas is held as if its volume were smaller. At one
-    /// everywhere the equations are those of the page. Only sources and sinks of the slow pools are scaled, so a state that is
-    /// steady in the one is steady in the other.
-    /// </summary>
-    /// <param name="share">Effective over true volume for each node.</param>
-    public void Compress(ReadOnlySpan<T> share)
-    {
-        share.CopyTo(compression);
-        compressed = true;
-        for (int n = 0; n < N.Count; n++)
-        {
-            expansion[n] = T.Of(1) / compression[n];
-        }
-    }
 
     /// <summary>Volume that holds the gas of a node: blood, and for carbon dioxide the tissue's store.</summary>
     /// <param name="node">The node.</param>
@@ -136,14 +116,6 @@ internal sealed class GasEquations<T>
         Lungs(y, dy, f);
         Tissues(dy);
         Membrane(y, dy);
-        for (int n = N.PulmonaryVein; compressed && n < N.Count; n++)
-        {
-            // What a compressed pool would gain by the change of its volume alone is taken out again.
-            T spare = T.Of(1) - compression[n];
-            T change = n <= N.LowerVein ? dy[VolumeOfNode[n]] : zero;
-            dy[S.Oxygen + n] -= spare * oxygen[n] * change;
-            dy[S.CarbonDioxide + n] -= spare * carbonDioxide[n] * change;
-        }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -171,15 +143,6 @@ internal sealed class GasEquations<T>
         for (int n = N.UpperVein; n <= N.LowerVein; n++)
         {
             carbonDioxide[n] = y[S.CarbonDioxide + n] / (T.Max(y[VolumeOfNode[n]], least) + store[n - N.UpperVein + 1]);
-        }
-
-        if (compressed)
-        {
-            for (int n = N.PulmonaryVein; n < N.Count; n++)
-            {
-                oxygen[n] *= expansion[n];
-                carbonDioxide[n] *= expansion[n];
-            }
         }
     }
 

@@ -267,6 +267,13 @@ static double ventricle(double active, double stretch, double elastance, double 
     return active * elastance * stretch + (1 - active) * scale * (exp(least(6, exponent * stretch)) - 1);
 }
 
+/* What an atrium emptied below its zero volume pulls with, as its walls come together. */
+static double flat(const Patient *p, double share)
+{
+    double v = share < 0.02 ? 0.02 : least(1, share);
+    return p->CavalStiffnessMmHg * (pow(v, -1.5) + 1.5 * v - 2.5);
+}
+
 /* Pressures of the chambers and great vessels; with them what presses the four valves open. */
 static void chambers(Patient *p, Activity a, const double *y, double *pressure, double pleura)
 {
@@ -279,9 +286,9 @@ static void chambers(Patient *p, Activity a, const double *y, double *pressure, 
         p->RightVentricleStiffnessMmHg, p->RightVentricleStiffnessPerMl);
     pressure[vLV] = sac + left + p->SeptumRightToLeft * right;
     pressure[vRV] = sac + right + p->SeptumLeftToRight * left;
-    pressure[vLA] = sac + (y[vLA] - p->LeftAtriumZeroVolumeMl)
+    pressure[vLA] = sac - flat(p, y[vLA] / p->LeftAtriumZeroVolumeMl) + (y[vLA] - p->LeftAtriumZeroVolumeMl)
         * ((1 - a.atria) * p->LeftAtriumElastanceMmHgPerMl + a.atria * p->LeftAtriumSystolicElastanceMmHgPerMl);
-    pressure[vRA] = sac + (y[vRA] - p->RightAtriumZeroVolumeMl)
+    pressure[vRA] = sac - flat(p, y[vRA] / p->RightAtriumZeroVolumeMl) + (y[vRA] - p->RightAtriumZeroVolumeMl)
         * ((1 - a.atria) * p->RightAtriumElastanceMmHgPerMl + a.atria * p->RightAtriumSystolicElastanceMmHgPerMl);
     pressure[vPA] = pleura + (y[vPA] - p->PulmonaryArteryZeroVolumeMl) / p->PulmonaryArteryComplianceMlPerMmHg;
     pressure[vAsc] = pleura + (y[vAsc] - p->AscendingZeroVolumeMl) / p->AscendingComplianceMlPerMmHg;

@@ -101,11 +101,13 @@ class Patient:
                     p.LeftVentricleStiffnessMmHg, p.LeftVentricleStiffnessPerMl)
         right = wall(y[V["rv"]], p.RightVentricleZeroVolumeMl, p.RightVentricleElastanceMmHgPerMl,
                      p.RightVentricleStiffnessMmHg, p.RightVentricleStiffnessPerMl)
+        flat = lambda share: p.CavalStiffnessMmHg * (min(1, max(0.02, share)) ** -1.5 - 1 - 1.5 * (1 - min(1, max(0.02, share))))
         la = (p.LeftAtriumElastanceMmHgPerMl + a * (p.LeftAtriumSystolicElastanceMmHgPerMl - p.LeftAtriumElastanceMmHgPerMl))
         ra = (p.RightAtriumElastanceMmHgPerMl + a * (p.RightAtriumSystolicElastanceMmHgPerMl - p.RightAtriumElastanceMmHgPerMl))
         pr = dict(pleura=pleura,
                   lv=sac + left + p.SeptumRightToLeft * right, rv=sac + right + p.SeptumLeftToRight * left,
-                  la=sac + la * (y[V["la"]] - p.LeftAtriumZeroVolumeMl), ra=sac + ra * (y[V["ra"]] - p.RightAtriumZeroVolumeMl),
+                  la=sac + la * (y[V["la"]] - p.LeftAtriumZeroVolumeMl) - flat(y[V["la"]] / p.LeftAtriumZeroVolumeMl),
+                  ra=sac + ra * (y[V["ra"]] - p.RightAtriumZeroVolumeMl) - flat(y[V["ra"]] / p.RightAtriumZeroVolumeMl),
                   pa=pleura + (y[V["pa"]] - p.PulmonaryArteryZeroVolumeMl) / p.PulmonaryArteryComplianceMlPerMmHg,
                   asc=pleura + (y[V["asc"]] - p.AscendingZeroVolumeMl) / p.AscendingComplianceMlPerMmHg)
         pr["opening"] = [pr["ra"] - pr["rv"], pr["rv"] - pr["pa"], pr["la"] - pr["lv"], pr["lv"] - pr["asc"]]
