@@ -40,12 +40,33 @@ public sealed class RecirculationChecks : IReferenceChecks
             ("Atrio-femoral, single-stage drainage, 4 L/min", palmer, 38, Tolerance.Absolute, 14, JugularDrainage(4, Single, MiddleOfAtriumMm, InferiorJunctionMm + 25)),
             ("Atrio-femoral, multistage drainage, 4 L/min", palmer, 19, Tolerance.Absolute, 12, JugularDrainage(4, Multi, MiddleOfAtriumMm, InferiorJunctionMm + 25)),
         ];
+        IReadOnlyList<SettledState> pairs = CirculationSimulator.Settle(
+        [
+            FemoroJugular(4.5, Single, 70, 0), FemoroJugular(4.5, Single, 200, 0), DualLumen(4, 0, 0), DualLumen(4, 0, 30), DualLumen(4, 0, 90),
+        ]);
+        double[] of = [.. pairs.Select(static s => s.Summary?[CirculationQuantity.RecirculationPercent] ?? double.NaN)];
+
         // The flow simulation has a steady inflow and an open outlet; in a beating atrium return spills back while the tricuspid valve is shut.
         IReadOnlyList<SettledState> states = CirculationSimulator.Settle([.. all.Select(static a => a.Set)]);
-        return all.Select((a, i) => new ValidationRow(
+        IEnumerable<ValidationRow> levels = all.Select((a, i) => new ValidationRow(
             "Circulation", "Recirculation: " + a.Check, a.Source, a.Expected,
             states[i].Summary?[CirculationQuantity.RecirculationPercent] ?? double.NaN, "%", a.How, a.Bound,
             "Places in the median adult are assumed; the series gives none. Output 6.7 L/min; the source of the dual lumen rows does not give its own."))
             .Select(static row => row with { KnownMiss = Misses.Contains(row.Check) });
+        return [.. levels, .. Moves(of)];
+    }
+
+    /// <summary>What moving a cannula changes.</summary>
+    private static IEnumerable<ValidationRow> Moves(double[] of)
+    {
+        Source pigs = new("Pig series 2024, Intensive Care Med Exp 12:51: tips 20-26 against 10-14 cm apart, 16 % (value or points)", Certainty.Seen);
+        Source turn = new("Parker et al.: no effect of a turn by 30 degrees", Certainty.Seen);
+        Source wall = new("Conrad and Wang 2021, moving walls: a turned port recirculates more (over 20 % effect)", Certainty.Seen);
+        yield return new ValidationRow(
+            "Circulation", "Recirculation: tips 7 against 20 cm apart, 4.5 L/min: more with nearer tips", pigs, 0, of[0] - of[1], "points", Tolerance.AtLeast, 0);
+        yield return new ValidationRow(
+            "Circulation", "Recirculation: dual lumen turned by 30 degrees, 4 L/min: change", turn, 0, of[3] - of[2], "points", Tolerance.Absolute, 2);
+        yield return new ValidationRow(
+            "Circulation", "Recirculation: dual lumen turned away from the valve (90 degrees), 4 L/min: rise", wall, 0, of[4] - of[2], "points", Tolerance.AtLeast, 0);
     }
 }
