@@ -3,6 +3,7 @@ using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Web.CaseTexts;
 using Cavaxis.Web.Desk;
+using Cavaxis.Web.Help;
 using Cavaxis.Web.Shelf;
 using Cavaxis.Reports.Documents;
 using Cavaxis.Reports.Html;
@@ -25,6 +26,7 @@ internal static class ReportFiles
         app.MapGet("/report/{id}/{number:long}/{rank:int}/plan.pdf", (string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, CancellationToken given) =>
             ReportAsync(id, number, rank, shelf, runner, document => Results.File(PdfWriter.Write(document, NoTime), "application/pdf", "plan.pdf"), given));
         app.MapGet("/report/{id}/{number:long}/case.json", CaseAsync);
+        app.MapGet("/models/{page}", static (string page) => HelpText.Model(page) is string text ? Results.Text(text, "text/plain", Encoding.UTF8) : Results.NotFound());
     }
 
     private static async Task<IResult> CaseAsync(string id, long number, ICaseShelf shelf) => await shelf.ReadAsync(id, number) is CaseVersion version
