@@ -69,7 +69,7 @@ internal sealed record KnowAnswer(string Title, string Value, string Unit, Origi
 
         EntryGroup group = EntryForm.GroupOf(path)!;
         EntryRow? row = group.Rows.FirstOrDefault(r => r.Fields.Contains(field) && r.Name.Length > 0);
-        string name = field.Path != path ? group.Title : row is null ? field.Label : $"{row.Name}: {field.Label.ToLowerInvariant()}";
+        string name = field.Path != path ? group.Title : row is null ? field.Label : field.Label == "Value" ? row.Name : $"{row.Name}: {field.Label.ToLowerInvariant()}";
         return new LookNext($"{name} ({why})", $"patient/{id}/know?field={Uri.EscapeDataString(path)}");
     }
 
