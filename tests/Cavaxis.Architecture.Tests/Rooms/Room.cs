@@ -21,6 +21,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
         new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
+        new("Web", typeof(Web.Questions.Question).Assembly, ["Reports"], ["Microsoft.Data.Sqlite"]),
     ];
 
     /// <summary>The rooms that compute: pure, so that the same input gives the same bytes everywhere.</summary>

@@ -44,6 +44,19 @@ public class RoomDependencyTests
     }
 
     [Fact]
+    public void The_command_line_and_the_workspace_do_not_know_each_other()
+    {
+        Assert.DoesNotContain("Web", Room.Of("Cli").MayKnow);
+        Assert.DoesNotContain("Cli", Room.Of("Web").MayKnow);
+        Assert.Equal(7, Room.Of("Web").MayKnow.Count);
+    }
+
+    [Fact]
+    public void No_room_but_the_workspace_knows_the_server_or_the_store() =>
+        Assert.True(Types().That().DoNotResideInNamespaceMatching(@"^Cavaxis\.(Web|Architecture)").Should()
+            .NotDependOnAnyTypesThat().ResideInNamespaceMatching(@"^Microsoft\.(AspNetCore|Extensions|JSInterop|Data)").HasNoViolations(Model));
+
+    [Fact]
     public void No_room_but_the_command_line_knows_the_console_library() =>
         Assert.True(Types().That().DoNotResideInNamespaceMatching(@"^Cavaxis\.(Cli|Architecture)").Should()
             .NotDependOnAnyTypesThat().ResideInNamespaceMatching(@"^Spectre\.Console").HasNoViolations(Model));

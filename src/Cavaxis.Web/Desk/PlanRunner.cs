@@ -1,0 +1,97 @@
+using System.Collections.Concurrent;
+using System.Security.Cryptography;
+using System.Text;
+using Cavaxis.Devices.Catalogue;
+using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Search;
+
+namespace Cavaxis.Web.Desk;
+
+/// <summary>
+/// Plans cases for every window. The same case is planned once however many windows show it; quick plans and plans with the
+/// circulation wait in two rows, so that a slow one never holds up a quick one.
+/// </summary>
+public sealed class PlanRunner : IDisposable
+{
+    private const int Kept = 48;
+
+    private readonly ConcurrentDictionary<string, PlanningResult> known = new();
+    private readonly ConcurrentQueue<string> order = new();
+    private readonly SemaphoreSlim quick = new(1, 1);
+    private readonly SemaphoreSlim whole = new(1, 1);
+
+    /// <summary>The catalogue that plans are made with.</summary>
+    public DeviceCatalogue Catalogue { get; } = DeviceCatalogue.BuiltIn;
+
+    /// <summary>The rule book that plans are made with.</summary>
+    public RuleBook Rules { get; } = RuleBookReader.BuiltIn;
+
+    /// <summary>Plans a case.</summary>
+    /// <param name="caseFile">The case.</param>
+    /// <param name="json">Its text, which tells it apart from others.</param>
+    /// <param name="rank">Rank of the plan that steps and next measurements speak of.</param>
+    /// <param name="circulation">Whether the circulation of each plan is computed.</param>
+    /// <param name="given">Ends the wait for a turn; what has begun is finished and kept.</param>
+    /// <returns>The result.</returns>
+    /// <exception cref="Quantities.Faults.InputFaultException">The case names devices that the catalogue lacks, or there is no plan of that rank.</exception>
+    /// <exception cref="OperationCanceledException">Nobody waits for it any more.</exception>
+    public async Task<PlanningResult> PlanAsync(CaseFile caseFile, string json, int rank, bool circulation, CancellationToken given)
+    {
+        string key = Key(json, rank, circulation);
+        if (known.TryGetValue(key, out PlanningResult? there))
+        {
+            return there;
+        }
+
+        SemaphoreSlim row = circulation ? whole : quick;
+        await row.WaitAsync(given);
+        try
+        {
+            if (known.TryGetValue(key, out there))
+            {
+                return there;
+            }
+
+            PlanningOptions options = new() { ChosenRank = rank, Circulation = circulation };
+            PlanningResult result = await Task.Run(() => Planner.Plan(caseFile, Catalogue, Rules, options), CancellationToken.None);
+            Keep(key, result);
+            return result;
+        }
+        finally
+        {
+            row.Release();
+        }
+    }
+
+    /// <summary>A plan that has been made already.</summary>
+    /// <param name="json">Text of the case.</param>
+    /// <param name="rank">Rank of the chosen plan.</param>
+    /// <param name="circulation">Whether with the circulation.</param>
+    /// <returns>The result; null where it would have to be computed.</returns>
+    public PlanningResult? Known(string json, int rank, bool circulation) => known.GetValueOrDefault(Key(json, rank, circulation));
+
+    /// <summary>Frees the rows.</summary>
+    public void Dispose()
+    {
+        quick.Dispose();
+        whole.Dispose();
+    }
+
+    private void Keep(string key, PlanningResult result)
+    {
+        if (known.TryAdd(key, result))
+        {
+            order.Enqueue(key);
+        }
+
+        while (order.Count > Kept && order.TryDequeue(out string? oldest))
+        {
+            known.TryRemove(oldest, out _);
+        }
+    }
+
+    private static string Key(string json, int rank, bool circulation) => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture, $"{Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(json)))}/{rank}/{circulation}");
+}

@@ -1,0 +1,81 @@
+using Cavaxis.Web.Desk;
+using Cavaxis.Web.Shelf;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HostFiltering;
+using Microsoft.AspNetCore.HttpOverrides;
+
+namespace Cavaxis.Web.Host;
+
+/// <summary>Puts the workspace together: services, security of the answers, pages, files.</summary>
+public static class WorkspaceHost
+{
+    /// <summary>A case of the largest size, and what is said around it.</summary>
+    private const int LargestMessageBytes = CaseSummary.LargestBytes + (256 * 1024);
+
+    /// <summary>Builds the server; nothing listens yet.</summary>
+    /// <typeparam name="TRoot">The outermost component.</typeparam>
+    /// <param name="options">How it is to be started.</param>
+    /// <returns>The server.</returns>
+    public static WebApplication Build<TRoot>(WorkspaceOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(WorkspaceHost).Assembly.GetName().Name,
+            ContentRootPath = AppContext.BaseDirectory,
+            WebRootPath = "wwwroot",
+        });
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Listen(options.Bind, options.Port, listen =>
+            {
+                if (options.Certificate is string certificate)
+                {
+                    listen.UseHttps(System.Security.Cryptography.X509Certificates.X509Certificate2.CreateFromPemFile(certificate, options.Key));
+                }
+            });
+        });
+        builder.Logging.ClearProviders().AddSimpleConsole(console => console.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        IServiceCollection services = builder.Services;
+        services.AddSingleton(options);
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton<ICaseShelf>(_ => new SqliteCaseShelf(options.StorePath, TimeProvider.System));
+        services.AddSingleton<PlanRunner>();
+        services.AddScoped<PatientDesk>();
+        services.AddRazorComponents().AddInteractiveServerComponents(circuit => circuit.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10))
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessageBytes);
+        services.AddDataProtection().SetApplicationName("cavaxis").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));
+        services.Configure<HostFilteringOptions>(filter => filter.AllowedHosts =
+            options.HostName is string name ? [name, "localhost", "127.0.0.1", "[::1]"] : ["localhost", "127.0.0.1", "[::1]"]);
+        if (options.BehindProxy)
+        {
+            services.Configure<ForwardedHeadersOptions>(forwarded =>
+            {
+                forwarded.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto | ForwardedHeaders.XForwardedHost;
+                forwarded.AllowedHosts = [options.HostName!];
+            });
+        }
+
+        WebApplication app = builder.Build();
+        if (options.BehindProxy)
+        {
+            app.UseForwardedHeaders();
+        }
+
+        app.UseHostFiltering();
+        if (options.BasePath.Length > 0)
+        {
+            app.UsePathBase(options.BasePath);
+        }
+
+        app.Use(SecurityHeaders.AddAsync);
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapReports();
+        app.MapRazorComponents<TRoot>().AddInteractiveServerRenderMode(server => server.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+}

@@ -1,0 +1,45 @@
+using System.Reflection;
+
+namespace Cavaxis.Web.Shelf;
+
+/// <summary>The invented cases that come with the program, put on the shelf when it is empty.</summary>
+public static class DemoCases
+{
+    /// <summary>Title of the case that the guide walks through.</summary>
+    public const string GuideTitle = "Tall man with severe lung failure";
+
+    private const string Folder = "demo/";
+
+    /// <summary>The cases, by file name.</summary>
+    /// <returns>Name and text.</returns>
+    public static IReadOnlyList<(string Name, string Json)> All()
+    {
+        Assembly own = typeof(DemoCases).Assembly;
+        return [.. own.GetManifestResourceNames().Where(static n => n.StartsWith(Folder, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(name =>
+        {
+            using StreamReader reader = new(own.GetManifestResourceStream(name)!);
+            return (name[Folder.Length..], reader.ReadToEnd());
+        })];
+    }
+
+    /// <summary>Loads them at the first start.</summary>
+    /// <param name="shelf">The shelf.</param>
+    /// <returns>How many were loaded: none where the shelf has patients.</returns>
+    public static async Task<int> LoadAsync(ICaseShelf shelf)
+    {
+        ArgumentNullException.ThrowIfNull(shelf);
+        if ((await shelf.ListAsync()).Count > 0)
+        {
+            return 0;
+        }
+
+        // The list shows the last first: load from the end of the alphabet.
+        IReadOnlyList<(string Name, string Json)> all = All();
+        foreach ((_, string json) in all.Reverse())
+        {
+            await shelf.AddAsync(json, "invented demo case loaded");
+        }
+
+        return all.Count;
+    }
+}
