@@ -2,11 +2,14 @@ using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Fit;
+using Cavaxis.Planning.Information;
 using Cavaxis.Planning.Outlook;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Ranking;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Search;
+using Cavaxis.Planning.Steps;
+using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Planning.Placing;
 
@@ -40,13 +43,35 @@ public sealed class PlacingPatient
     public PlanPlacing Of(CannulationPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        return new PlanPlacing(context, patients, Support(plan));
+    }
+
+    private PlannedSupport Support(CannulationPlan plan)
+    {
         ConfigurationTable configuration = ConfigurationTable.Of(plan.Configuration);
         CriteriaScale scale = new(context.Rules.Criteria, context.Case.Support.Goal, options.Weights);
         ConfigurationSearch search = new(context, configuration, scale);
         SlotOption[] devices = [.. plan.Cannulae.Select(cannula => Option(configuration, cannula))];
         Combination combination = new(
             devices, plan.Circuit.FlowLPerMin, plan.Circuit.InletPressureMmHg.Value, plan.Circuit.ReturnPressureMmHg.Value, 0, [], plan.Score, false);
-        return new PlanPlacing(context, patients, new PlannedSupport(plan, combination, search));
+        return new PlannedSupport(plan, combination, search);
+    }
+
+    /// <summary>The same result speaking of another plan: value of measurements and step list are those of the plan that is chosen.</summary>
+    /// <param name="result">A result of the same case, catalogue, rules and options.</param>
+    /// <param name="rank">Rank of the plan.</param>
+    /// <returns>The result as planning with that rank gives it.</returns>
+    /// <exception cref="InputFaultException">There is no plan of that rank.</exception>
+    public PlanningResult Choose(PlanningResult result, int rank)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        CannulationPlan plan = result.Plans[(int)Require.InRange(rank, 1, result.Plans.Count, "plan", "Choose the rank of a plan in the list.") - 1];
+        return result with
+        {
+            ChosenPlan = rank,
+            NextMeasurements = new NextMeasurements(context).Of(Support(plan).Combination),
+            Steps = StepListBuilder.For(plan, context.Case),
+        };
     }
 
     private SlotOption Option(ConfigurationTable configuration, PlacedCannula placed)

@@ -94,5 +94,16 @@ public class PlanPlacingTests
         Assert.Throws<InputFaultException>(() => Placing(ConfigurationKind.VvFemoralJugular)
             .Fit([new CannulaPlace(CannulaRole.VenousReturn, depthCm, turnDeg)])).Faults[0].Field);
 
+    [Fact]
+    public void Choosing_a_plan_afterwards_says_what_planning_with_that_rank_says()
+    {
+        PlanningResult expected = Planner.Plan(Case, DeviceCatalogue.BuiltIn, RuleBookReader.BuiltIn, Options with { ChosenRank = 3 });
+        PlanningResult chosen = Patient.Choose(Planned, 3);
+        Assert.Equal(3, chosen.ChosenPlan);
+        Assert.Equal(expected.NextMeasurements, chosen.NextMeasurements);
+        Assert.Equal(expected.Steps.Select(static s => s.ToString()), chosen.Steps.Select(static s => s.ToString()));
+        Assert.Throws<InputFaultException>(() => Patient.Choose(Planned, Planned.Plans.Count + 1));
+    }
+
     private static PlanPlacing Placing(ConfigurationKind kind) => Patient.Of(Planned.Plans.First(p => p.Configuration == kind));
 }
