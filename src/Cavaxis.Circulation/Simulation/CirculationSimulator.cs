@@ -101,6 +101,31 @@ public static class CirculationSimulator
         return Settle(patients, null, new Tolerance(ComparisonTolerance), ComparisonBound, cancellation);
     }
 
+    /// <summary>The same going on from states of patients who differ little: a cannula moved, a flow changed. Comes to rest sooner.</summary>
+    /// <param name="patients">The numbers of each.</param>
+    /// <param name="from">One state for each patient, of the same body mass; those that have not settled, and null altogether, start anew.</param>
+    /// <param name="cancellation">Stops between rows.</param>
+    /// <returns>One result for each, in order.</returns>
+    /// <exception cref="ArgumentException">There is not one state for each patient.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static IReadOnlyList<SettledState> SettleForComparison(
+        IReadOnlyList<CirculationParameters> patients, IReadOnlyList<SettledState>? from, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(patients);
+        if (from is not null && from.Count != patients.Count)
+        {
+            throw new ArgumentException("One state for each patient.", nameof(from));
+        }
+
+        double[]?[]? starts = from is null ? null : [.. from.Select(static state => state.Settled ? state.State.ToArray() : null)];
+        Tolerance tolerance = new(ComparisonTolerance);
+
+        // One patient alone comes out the same in either way of computing, and sooner without seven companions.
+        return patients.Count == 1
+            ? Guarded<OneLane>([patients[0]], [starts?[0] ?? InitialState.Of(patients[0])], tolerance, ComparisonBound)
+            : Settle(patients, starts, tolerance, ComparisonBound, cancellation);
+    }
+
     private static SettledState[] Guarded<T>(CirculationParameters[] set, double[][] starts, Tolerance tolerance, double bound)
         where T : unmanaged, ILane<T>
     {

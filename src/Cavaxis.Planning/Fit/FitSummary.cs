@@ -32,7 +32,7 @@ internal static class FitSummary
             rule,
             reason,
             windows.DeepestMm / 10,
-            [.. windows.Rules.Select(r => Position(windows, choice, r, zones, landmarks))],
+            [.. windows.Rules.Select(r => Position(windows, choice.DepthMm, 0, r, zones, landmarks))],
             sideJet ? Thinned(landmarks.RotationWindowDeg) : null);
     }
 
@@ -68,8 +68,16 @@ internal static class FitSummary
         return Estimate.WithInterval(planned, spread.Sd / 10, Math.Min(planned, spread.Low / 10), Math.Max(planned, spread.High / 10), Origin.Calculated);
     }
 
-    private static PortPosition Position(
-        DepthWindows windows, DepthChoice choice, ZoneRule rule, ZoneBounds zones, AxisLandmarks landmarks)
+    /// <summary>Where one port comes to lie when the cannula is advanced to a depth and turned.</summary>
+    /// <param name="windows">Depth windows of the cannula.</param>
+    /// <param name="depthMm">Its depth.</param>
+    /// <param name="turnDeg">Turn of a side jet away from the tricuspid valve; without meaning for other ports.</param>
+    /// <param name="rule">The rule that speaks of the port.</param>
+    /// <param name="zones">Bounds of the rules.</param>
+    /// <param name="landmarks">Landmarks of the anatomies.</param>
+    /// <returns>Position and probability in the zone.</returns>
+    internal static PortPosition Position(
+        DepthWindows windows, double depthMm, double turnDeg, ZoneRule rule, ZoneBounds zones, AxisLandmarks landmarks)
     {
         PortExtent port = PortExtent.Of(windows.Cannula, rule)
             ?? throw new InvalidOperationException($"{windows.Cannula.Id} lost the port of rule {rule.Id}.");
@@ -78,11 +86,14 @@ internal static class FitSummary
         ReadOnlySpan<double> to = zones.To(rule);
         (Estimate From, Estimate To) shown = zones.Shown(rule);
         double[] position = new double[(landmarks.Count + Stride - 1) / Stride];
+        bool jet = rule.Part == PortPart.JetAim;
         int inside = 0;
         for (int i = 0; i < landmarks.Count; i++)
         {
-            double z = skin[i] + (windows.Entry.Direction * (choice.DepthMm - port.MiddleFromTipMm));
-            inside += z - port.HalfSpanMm >= from[i] && z + port.HalfSpanMm <= to[i] ? 1 : 0;
+            double z = skin[i] + (windows.Entry.Direction * (depthMm - port.MiddleFromTipMm));
+            bool lies = z - port.HalfSpanMm >= from[i] && z + port.HalfSpanMm <= to[i]
+                && (!jet || TurnedJet.Enters(z, from[i], to[i], landmarks.RotationWindowDeg[i], turnDeg));
+            inside += lies ? 1 : 0;
             if (i % Stride == 0)
             {
                 position[i / Stride] = z;

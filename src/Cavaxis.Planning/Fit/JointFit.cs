@@ -38,6 +38,7 @@ internal static class JointFit
     /// <param name="returnDepthMm">Its planned depth.</param>
     /// <param name="landmarks">Landmarks of the anatomies.</param>
     /// <param name="separationMm">Least distance between drainage and return holes.</param>
+    /// <param name="enters">Whether a turned side jet still enters the valve in an anatomy, by its number; null where nothing is turned.</param>
     /// <returns>Number of such anatomies.</returns>
     public static int CountBlind(
         DepthWindows drainage,
@@ -45,7 +46,8 @@ internal static class JointFit
         DepthWindows? venousReturn,
         double returnDepthMm,
         AxisLandmarks landmarks,
-        double separationMm)
+        double separationMm,
+        Predicate<int>? enters = null)
     {
         ReadOnlySpan<double> drainageSkin = landmarks.Skin(drainage.Entry);
         ReadOnlySpan<double> returnSkin = venousReturn is null ? default : landmarks.Skin(venousReturn.Entry);
@@ -53,7 +55,7 @@ internal static class JointFit
         int count = 0;
         for (int i = 0; i < drainage.Low.Length; i++)
         {
-            bool fits = drainageDepthMm >= drainage.Low[i] && drainageDepthMm <= drainage.High[i];
+            bool fits = drainageDepthMm >= drainage.Low[i] && drainageDepthMm <= drainage.High[i] && enters?.Invoke(i) != false;
             if (fits && venousReturn is not null)
             {
                 double drainageMm = drainageSkin[i] + (drainage.Entry.Direction * drainageDepthMm);
@@ -109,7 +111,8 @@ internal static class JointFit
         }
     }
 
-    private static double ReturnPortFromTip(Cannula cannula)
+    /// <summary>Distance of the return holes from the tip, mm.</summary>
+    internal static double ReturnPortFromTip(Cannula cannula)
     {
         Lumen? lumen = cannula.LumenFor(LumenPurpose.Return) ?? cannula.Lumens[0];
         return lumen.HoleGroups.Count == 0 ? 0 : lumen.HoleGroups[^1].FromTipMm;

@@ -49,7 +49,7 @@ public static class Planner
             .ThenByDescending(f => f.Plan.Score)
             .ThenBy(f => f.Plan.Configuration)
             .ThenBy(f => f.Combination.Devices, StringComparer.Ordinal)];
-        bool[] front = Front(ranked, scale);
+        IReadOnlyList<bool> front = ParetoFront.OfPlans([.. ranked.Select(static f => f.Plan)], scale.Weights);
         CannulationPlan[] plans = [.. ranked.Select((f, i) => f.Plan with { Rank = i + 1, OnParetoFront = front[i] })];
         int chosen = ranked.Length == 0 ? 0 : (int)Require.InRange(
             options.ChosenRank, 1, ranked.Length, "plan", "Choose the rank of a plan in the list.");
@@ -132,16 +132,6 @@ public static class Planner
         return new Searched(
             found,
             best.Count == 0 ? new NotPlanned(configuration.Configuration, search.EmptyReason) : null);
-    }
-
-    /// <summary>The front among the plans without a stop, since a stopped plan is no choice; among all where every plan is stopped.</summary>
-    private static bool[] Front(Found[] ranked, CriteriaScale scale)
-    {
-        int open = ranked.Count(f => !f.Plan.HasStop);
-        int considered = open == 0 ? ranked.Length : open;
-        IReadOnlyList<bool> marks = ParetoFront.Mark(
-            [.. ranked.Take(considered).Select(f => (IReadOnlyList<double>)[.. f.Plan.Criteria.Select(c => c.Points)])], scale.Weights);
-        return [.. marks, .. Enumerable.Repeat(false, ranked.Length - considered)];
     }
 
     private static IReadOnlyList<MeasurementValue> Next(PlanningContext context, Found best) =>

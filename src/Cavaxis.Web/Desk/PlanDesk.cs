@@ -11,6 +11,7 @@ internal sealed class PlanDesk(PlanRunner runner) : IDisposable
     private CancellationTokenSource running = new();
     private CaseFile? file;
     private string json = string.Empty;
+    private string? chosen;
 
     /// <summary>Told when anything has changed. May come on any thread.</summary>
     public event Action? Changed;
@@ -34,7 +35,7 @@ internal sealed class PlanDesk(PlanRunner runner) : IDisposable
     public IReadOnlyList<InputFault> Trouble { get; private set; } = [];
 
     /// <summary>Forgets the plan of another patient.</summary>
-    public void Clear() => (Plan, Stage, IsCurrent, ChosenRank, Trouble) = (null, PlanStage.None, false, 1, []);
+    public void Clear() => (Plan, Stage, IsCurrent, ChosenRank, Trouble, chosen) = (null, PlanStage.None, false, 1, [], null);
 
     /// <summary>Plans a case.</summary>
     /// <param name="newFile">The case; null where it has faults: then the plan before stays, marked as old.</param>
@@ -45,13 +46,13 @@ internal sealed class PlanDesk(PlanRunner runner) : IDisposable
         Start();
     }
 
-    /// <summary>Chooses a plan of the list.</summary>
+    /// <summary>Chooses a plan of the list. The choice stays with its devices and vessels when the ranking changes.</summary>
     /// <param name="rank">Its rank, from 1.</param>
     public void Choose(int rank)
     {
         if (rank != ChosenRank && Plan is not null && rank >= 1 && rank <= Plan.Plans.Count)
         {
-            (ChosenRank, IsCurrent) = (rank, false);
+            (ChosenRank, IsCurrent, chosen) = (rank, false, PlanName.Of(Plan.Plans[rank - 1]));
             Start();
         }
     }
@@ -72,32 +73,26 @@ internal sealed class PlanDesk(PlanRunner runner) : IDisposable
         if (file is not null)
         {
             ComputingSince = TimeProvider.System.GetUtcNow();
-            _ = PlanAsync(file, json, ChosenRank, running.Token);
+            _ = PlanAsync(file, json, running.Token);
         }
 
         Changed?.Invoke();
     }
 
-    private async Task PlanAsync(CaseFile given, string text, int rank, CancellationToken until)
+    private async Task PlanAsync(CaseFile given, string text, CancellationToken until)
     {
         try
         {
-            if (runner.Known(text, rank, circulation: true) is null)
+            if (runner.Known(text, 1, circulation: true) is null)
             {
-                Take(await runner.PlanAsync(given, text, rank, circulation: false, until), PlanStage.Quick, until);
+                await TakeAsync(given, text, circulation: false, until);
             }
 
-            Take(await runner.PlanAsync(given, text, rank, circulation: true, until), PlanStage.Whole, until);
+            await TakeAsync(given, text, circulation: true, until);
         }
         catch (OperationCanceledException)
         {
             // A newer state of the case is being planned.
-        }
-        catch (InputFaultException fault) when (rank > 1 && fault.Faults is [{ Field: "plan" }])
-        {
-            // The list has become shorter than the rank that was chosen.
-            ChosenRank = 1;
-            Start();
         }
         catch (InputFaultException fault)
         {
@@ -106,9 +101,23 @@ internal sealed class PlanDesk(PlanRunner runner) : IDisposable
         }
     }
 
-    private void Take(PlanningResult result, PlanStage stage, CancellationToken until)
+    /// <summary>Plans, and finds the chosen plan in the new ranking; the first where it is not among the plans any more.</summary>
+    private async Task TakeAsync(CaseFile given, string text, bool circulation, CancellationToken until)
     {
+        PlanningResult result = await runner.PlanAsync(given, text, 1, circulation, until);
+        int rank = result.Plans.FirstOrDefault(plan => PlanName.Of(plan) == chosen)?.Rank ?? 1;
+        if (rank > 1)
+        {
+            result = await runner.PlanAsync(given, text, rank, circulation, until);
+        }
+
         until.ThrowIfCancellationRequested();
+        ChosenRank = rank;
+        Take(result, circulation ? PlanStage.Whole : PlanStage.Quick);
+    }
+
+    private void Take(PlanningResult result, PlanStage stage)
+    {
         (Plan, Stage, IsCurrent) = (result, stage, true);
         if (stage == PlanStage.Whole)
         {

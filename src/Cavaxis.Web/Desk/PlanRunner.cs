@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Placing;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Search;
@@ -17,8 +18,12 @@ public sealed class PlanRunner : IDisposable
 {
     private const int Kept = 48;
 
+    /// <summary>A prepared patient holds some ten thousand anatomies: a few are enough for the windows that are open.</summary>
+    private const int KeptPatients = 6;
+
     private readonly ConcurrentDictionary<string, PlanningResult> known = new();
     private readonly ConcurrentQueue<string> order = new();
+    private readonly List<KeyValuePair<string, PlacingPatient>> patients = [];
     private readonly SemaphoreSlim quick = new(1, 1);
     private readonly SemaphoreSlim whole = new(1, 1);
 
@@ -45,6 +50,15 @@ public sealed class PlanRunner : IDisposable
             return there;
         }
 
+        if (rank > 1)
+        {
+            // The ranking is the same whichever plan is chosen; only steps and next measurements speak of another.
+            PlanningResult first = await PlanAsync(caseFile, json, 1, circulation, given);
+            PlanningResult chosen = await Task.Run(() => Placing(caseFile, json).Choose(first, rank), given);
+            Keep(key, chosen);
+            return chosen;
+        }
+
         SemaphoreSlim row = circulation ? whole : quick;
         await row.WaitAsync(given);
         try
@@ -62,6 +76,34 @@ public sealed class PlanRunner : IDisposable
         finally
         {
             row.Release();
+        }
+    }
+
+    /// <summary>The patient of a case, prepared for moving the cannulae of its plans.</summary>
+    /// <param name="caseFile">The case.</param>
+    /// <param name="json">Its text, which tells it apart from others.</param>
+    /// <returns>The patient; the same for every window that shows the case.</returns>
+    public PlacingPatient Placing(CaseFile caseFile, string json)
+    {
+        lock (patients)
+        {
+            string key = Key(json, 0, false);
+            int at = patients.FindIndex(p => p.Key == key);
+            KeyValuePair<string, PlacingPatient> patient = at >= 0
+                ? patients[at]
+                : KeyValuePair.Create(key, new PlacingPatient(caseFile, Catalogue, Rules, new PlanningOptions()));
+            if (at >= 0)
+            {
+                patients.RemoveAt(at);
+            }
+
+            patients.Insert(0, patient);
+            if (patients.Count > KeptPatients)
+            {
+                patients.RemoveAt(KeptPatients);
+            }
+
+            return patient.Value;
         }
     }
 

@@ -1,4 +1,6 @@
 using Cavaxis.Web.Desk;
+using Cavaxis.Web.Pages.Lie;
+using Cavaxis.Web.Pages.Ways;
 using Cavaxis.Web.Shelf;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
@@ -45,6 +47,8 @@ public static class WorkspaceHost
         services.AddSingleton<ICaseShelf>(_ => new SqliteCaseShelf(options.StorePath, TimeProvider.System));
         services.AddSingleton<PlanRunner>();
         services.AddScoped<PatientDesk>();
+        services.AddScoped<PlacesKept>();
+        services.AddScoped<WaysKept>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuit => circuit.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10))
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessageBytes);
         services.AddDataProtection().SetApplicationName("cavaxis").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));
