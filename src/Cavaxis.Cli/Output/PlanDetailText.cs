@@ -40,7 +40,7 @@ internal sealed class PlanDetailText(CommandOutput output)
         CircuitPoint circuit = plan.Circuit;
         output.Line(string.Create(
             CultureInfo.InvariantCulture,
-            $"Circuit at {circuit.FlowLPerMin:F1} L/min: {(circuit.PumpSpeedPerMin is { } speed ? FormattableString.Invariant($"{speed.Value:F0} ± {speed.Sd:F0} per min") : "no pump speed reaches it")}; sweep {(circuit.SweepGasLPerMin is { } sweep ? FormattableString.Invariant($"{sweep.Value:F1} ± {sweep.Sd:F1} L/min") : "beyond the lung")}; oxygen delivery {plan.GasExchange.DeliveryToConsumption.Value:F1} x consumption;"));
+            $"Circuit at {circuit.FlowLPerMin:F1} L/min: {(circuit.PumpSpeedPerMin is { } speed ? FormattableString.Invariant($"{speed.Value:F0} ± {speed.Sd:F0} per min") : "no pump speed reaches it")}; sweep {(circuit.SweepGasLPerMin is { } sweep ? FormattableString.Invariant($"{sweep.Value:F1} ± {sweep.Sd:F1} L/min") : "beyond the lung")}; oxygen delivery {plan.DeliveryToConsumption().Value:F1} x consumption;"));
         Circulation(plan);
         output.Line();
         Findings(plan);

@@ -29,8 +29,8 @@ internal sealed class PlanRankingText(CommandOutput output)
                 plan.Circuit.FlowLPerMin.ToString("F1", CultureInfo.InvariantCulture),
                 plan.Circuit.InletPressureMmHg.Value.ToString("F0", CultureInfo.InvariantCulture),
                 CommandOutput.Percent(plan.ProbabilityAllPortsInZone),
-                string.Create(CultureInfo.InvariantCulture, $"{plan.GasExchange.ArterialSaturationPercent.Value:F0} %"),
-                plan.GasExchange.DeliveryToConsumption.Value.ToString("F1", CultureInfo.InvariantCulture),
+                string.Create(CultureInfo.InvariantCulture, $"{plan.SaturationPercent().Value:F0} %"),
+                plan.DeliveryToConsumption().Value.ToString("F1", CultureInfo.InvariantCulture),
                 plan.Score.ToString("F2", CultureInfo.InvariantCulture),
                 Marks(plan));
         }

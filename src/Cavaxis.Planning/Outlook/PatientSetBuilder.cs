@@ -9,8 +9,8 @@ namespace Cavaxis.Planning.Outlook;
 /// <summary>Finds patients of the circulation model who agree with what the case says about the time before support.</summary>
 internal static class PatientSetBuilder
 {
-    /// <summary>Patients in the set: half a row of the solver, since each plan computes them all.</summary>
-    private const int Members = 4;
+    /// <summary>Patients in the set: one row of the solver for each plan.</summary>
+    private const int Members = 8;
 
     private const int MostRounds = 3;
 

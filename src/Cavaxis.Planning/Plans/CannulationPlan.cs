@@ -1,6 +1,7 @@
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Needs;
 using Cavaxis.Planning.Rules;
+using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Plans;
 
@@ -43,6 +44,14 @@ public sealed record CannulationPlan(
 
     /// <summary>True when a finding forbids going ahead.</summary>
     public bool HasStop => Findings.Any(finding => finding.Grade == FindingGrade.Stop);
+
+    /// <summary>Arterial saturation to be told, %: of the computed circulation where there is one, else between the limits of recirculation.</summary>
+    /// <returns>The saturation of the blood that reaches heart and brain first.</returns>
+    public Estimate SaturationPercent() => Circulation?.RightArmSaturationPercent ?? GasExchange.ArterialSaturationPercent;
+
+    /// <summary>Oxygen delivery over consumption to be told, from the same model as the saturation.</summary>
+    /// <returns>The ratio.</returns>
+    public Estimate DeliveryToConsumption() => Circulation?.DeliveryToConsumption ?? GasExchange.DeliveryToConsumption;
 
     /// <summary>How many findings of a grade the plan carries.</summary>
     /// <param name="grade">The grade.</param>

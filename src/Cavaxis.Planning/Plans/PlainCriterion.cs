@@ -18,7 +18,7 @@ public static class PlainCriterion
         CriterionName.ReturnMargin => "return pressure margin",
         CriterionName.OxygenDelivery => "oxygen delivery over consumption",
         CriterionName.Saturation => "arterial saturation",
-        CriterionName.RecirculationBound => "recirculation bound",
+        CriterionName.RecirculationBound => "recirculation",
         CriterionName.CirculatorySupport => "circulatory support",
         CriterionName.LeftVentricularLoad => "load on the left ventricle",
         CriterionName.LimbThreat => "threat to the leg",
