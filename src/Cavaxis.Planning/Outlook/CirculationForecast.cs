@@ -45,7 +45,7 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
             first[p] = all.Count;
             for (int m = 0; m < patients.Members.Count; m++)
             {
-                int anatomy = (int)((2L * m) + 1) * context.Samples.Count / (2 * patients.Members.Count);
+                int anatomy = PlanPorts.AnatomyOf(m, patients.Members.Count, context.Samples.Count);
                 all.Add(circuit.Connect(patients.Members[m], plans[p].Plan.Circuit.FlowLPerMin).With(ports.Of(anatomy)));
             }
 

@@ -44,6 +44,7 @@ public static class WorkspaceHost
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ICaseShelf>(_ => new SqliteCaseShelf(options.StorePath, TimeProvider.System));
         services.AddSingleton<PlanRunner>();
+        services.AddSingleton<Pages.WhatIf.ICirculationSource, Pages.WhatIf.CirculationSource>();
         services.AddScoped<PatientDesk>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuit => circuit.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10))
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessageBytes);
