@@ -45,7 +45,7 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
             first[p] = all.Count;
             for (int m = 0; m < patients.Members.Count; m++)
             {
-                int anatomy = AnatomyOf(m, patients.Members.Count, context.Samples.Count);
+                int anatomy = PlanPorts.AnatomyOf(m, patients.Members.Count, context.Samples.Count);
                 all.Add(circuit.Connect(patients.Members[m], plans[p].Plan.Circuit.FlowLPerMin).With(ports.Of(anatomy)));
             }
 
@@ -61,13 +61,6 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
         return [.. plans.Select((p, i) => WithOutlook(
             p, before, [.. settled.Skip(first[i]).Take(patients.Members.Count)], [.. settled.Skip(sweep[i]).Take(SweptMembers * SweepShares.Length)]))];
     }
-
-    /// <summary>The sampled anatomy that a patient of the set lies in.</summary>
-    /// <param name="member">Number of the patient.</param>
-    /// <param name="members">Patients in the set.</param>
-    /// <param name="anatomies">Sampled anatomies.</param>
-    /// <returns>Number of the anatomy.</returns>
-    public static int AnatomyOf(int member, int members, int anatomies) => (int)((2L * member) + 1) * anatomies / (2 * members);
 
     private PlanCircuit CircuitOf(PlannedSupport plan) => new(context, plan.Configuration, plan.Search, plan.Combination);
 

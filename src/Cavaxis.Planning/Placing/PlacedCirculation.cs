@@ -94,7 +94,7 @@ internal sealed class PlacedCirculation
     {
         lock (ports)
         {
-            return members[member].With(ports.Of(CirculationForecast.AnatomyOf(member, members.Length, anatomies), places));
+            return members[member].With(ports.Of(PlanPorts.AnatomyOf(member, members.Length, anatomies), places));
         }
     }
 

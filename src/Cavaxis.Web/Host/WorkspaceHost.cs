@@ -46,6 +46,7 @@ public static class WorkspaceHost
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ICaseShelf>(_ => new SqliteCaseShelf(options.StorePath, TimeProvider.System));
         services.AddSingleton<PlanRunner>();
+        services.AddSingleton<Pages.WhatIf.ICirculationSource, Pages.WhatIf.CirculationSource>();
         services.AddScoped<PatientDesk>();
         services.AddScoped<PlacesKept>();
         services.AddScoped<WaysKept>();
