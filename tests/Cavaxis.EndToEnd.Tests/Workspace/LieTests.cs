@@ -126,7 +126,7 @@ public class LieTests(WorkspaceBrowser browser)
     private static async Task<double> DepthAsync(IPage page, string role) =>
         Number((await page.Locator($".lie-hand[data-shape*='{role}']").GetAttributeAsync("aria-valuenow"))!);
 
-    private static Task SettledAsync(IPage page) => page.WaitForFunctionAsync(
+    private static Task<IJSHandle> SettledAsync(IPage page) => page.WaitForFunctionAsync(
         "() => { const r = document.querySelector('.lie-readings').dataset; const s = document.querySelector('.lie').dataset.moved; return r.fit === s && r.circulation === s; }");
 
     private static async Task<List<string>> SeriousAsync(IPage page) => [.. (await page.RunAxe()).Violations
