@@ -16,7 +16,7 @@ public class AccessTests(WorkspaceBrowser browser)
         string paper = know.Replace("/know", "/paper", StringComparison.Ordinal);
         IPage page = await browser.OpenAsync(room: room);
         List<string> found = [];
-        foreach (string address in new[] { "", know, $"{know}?group=vessels", $"{know}?group=axis", $"{know}?group=access", $"{know}?group=file", paper, "not-found" })
+        foreach (string address in new[] { "", know, $"{know}?group=vessels", $"{know}?group=access", $"{know}?group=file", paper, "not-found" })
         {
             await page.GotoAsync(new Uri(browser.Address, address).ToString());
             await WorkspaceBrowser.AliveAsync(page);
@@ -58,8 +58,7 @@ public class AccessTests(WorkspaceBrowser browser)
     public async Task A_patient_can_be_entered_with_the_keyboard_alone()
     {
         IPage page = await browser.OpenAsync();
-        await page.Keyboard.PressAsync("Tab");
-        await Expect(page.Locator(".skip")).ToBeFocusedAsync();
+        await ReachAsync(page, ".skip", "Shift+Tab");
         await ReachAsync(page, "#guide-leave");
         await page.Keyboard.PressAsync("Enter");
         await ReachAsync(page, "#new-patient");
@@ -80,7 +79,8 @@ public class AccessTests(WorkspaceBrowser browser)
         await page.Keyboard.TypeAsync("61");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator(".answer-title")).ToContainTextAsync("had to assume");
-        await page.Keyboard.PressAsync("Alt+p");
+        await ReachAsync(page, ".questions a[href$='/paper']", "Shift+Tab");
+        await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("h1")).ToHaveTextAsync("On paper");
         await page.Context.CloseAsync();
     }
@@ -101,7 +101,7 @@ public class AccessTests(WorkspaceBrowser browser)
         Assert.Equal(System.Net.HttpStatusCode.BadRequest, refused.StatusCode);
     }
 
-    private static async Task ReachAsync(IPage page, string selector)
+    private static async Task ReachAsync(IPage page, string selector, string key = "Tab")
     {
         for (int i = 0; i < 60; i++)
         {
@@ -110,9 +110,9 @@ public class AccessTests(WorkspaceBrowser browser)
                 return;
             }
 
-            await page.Keyboard.PressAsync("Tab");
+            await page.Keyboard.PressAsync(key);
         }
 
-        Assert.Fail($"{selector} is not reached by Tab.");
+        Assert.Fail($"{selector} is not reached by {key}.");
     }
 }

@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 namespace Cavaxis.EndToEnd.Tests.Workspace;
 
 /// <summary>One server and one browser for all tests in the browser; each test opens windows of its own.</summary>
-public sealed class WorkspaceBrowser : IAsyncLifetime
+public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
 {
     private readonly WorkFolder folder = new();
     private IPlaywright? playwright;
@@ -26,8 +26,9 @@ public sealed class WorkspaceBrowser : IAsyncLifetime
         await browser!.CloseAsync();
         playwright!.Dispose();
         server!.Dispose();
-        folder.Dispose();
     }
+
+    public void Dispose() => folder.Dispose();
 
     /// <summary>Opens a window that shares nothing with others.</summary>
     /// <param name="address">Address from the workspace's root, or a whole one.</param>
@@ -58,7 +59,7 @@ public sealed class WorkspaceBrowser : IAsyncLifetime
         await page.ClickAsync("#new-patient");
         await page.FillAsync("#f-title", title);
         await page.FillAsync("#f-patient-ageYears", "50");
-        await page.CheckAsync("#f-patient-sex-male", new() { Force = true });
+        await page.ClickAsync("label:has(#f-patient-sex-male)");
         await page.FillAsync("#f-patient-heightCm", "180");
         await page.FillAsync("#f-patient-weightKg", "80");
         await page.PressAsync("#f-patient-weightKg", "Tab");
