@@ -107,13 +107,13 @@ public class ReadingWriterTests
         ReadingFacts still = Facts(sense, (rule.Quantity, 20, rises ? 30 : 10));
 
         ReadingSentence without = Assert.Single(ReadingWriter.Write(still with { Support = SupportSense.Both }, [alone with { Applies = static _ => true }]));
-        Assert.False(without.HasCause && cause.Conditions.Any(static c => c.Name.EndsWith("up", StringComparison.Ordinal) && !c.Name.Contains("not", StringComparison.Ordinal)));
+        Assert.False(without.HasCause);
 
         ReadingSentence with = Assert.Single(ReadingWriter.Write(ConditionFacts.Holding(rule, cause, rises), [alone with { Applies = static _ => true }]));
         Assert.True(with.HasCause, cause.Because);
         Assert.Contains(rises ? "rises" : "falls", with.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("{", with.Text, StringComparison.Ordinal);
-        Assert.NotNull(Questions.Question.Of(with.Question));
+        Assert.NotNull(Cavaxis.Web.Questions.Question.Of(with.Question));
     }
 
     private static string Only(CirculationQuantity quantity, ReadingFacts facts) =>

@@ -16,7 +16,7 @@ public class SharedWorkTests
         Task<int> two = work.GetAsync("a", _ => Run(go), CancellationToken.None);
         go.Set();
 
-        Assert.Equal([7, 7], await Task.WhenAll(one, two));
+        Assert.Equal((7, 7), (await one, await two));
         Assert.Equal(7, await work.GetAsync("a", _ => Run(go), CancellationToken.None));
         Assert.Equal(1, runs);
     }
