@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Cavaxis.Planning.Json;
 
 /// <summary>What a field accepts, in words.</summary>
-internal static class AcceptedInput
+public static class AcceptedInput
 {
     /// <summary>One phrase for faults and tables.</summary>
     /// <param name="field">The field.</param>

@@ -1,7 +1,7 @@
 namespace Cavaxis.Planning.Json;
 
 /// <summary>What a field of an input record takes.</summary>
-internal enum FieldKind
+public enum FieldKind
 {
     /// <summary>True or false.</summary>
     Flag,

@@ -4,7 +4,7 @@ using Cavaxis.Planning.Case;
 namespace Cavaxis.Planning.Json;
 
 /// <summary>Numbers, units and ranges in words for faults and tables.</summary>
-internal static class NumberWords
+public static class NumberWords
 {
     /// <summary>A number, shortest form that reads back the same.</summary>
     /// <param name="value">The number.</param>

@@ -5,13 +5,15 @@ using Cavaxis.Planning.Case;
 namespace Cavaxis.Planning.Json;
 
 /// <summary>One field of an input record, read from its property and attributes.</summary>
-internal sealed record RecordField
+public sealed record RecordField
 {
     // Entries of a list of texts are identifiers.
     private const int LongestIdentifier = 100;
 
+    /// <summary>Name in the file.</summary>
     public required string Name { get; init; }
 
+    /// <summary>What it takes.</summary>
     public required FieldKind Kind { get; init; }
 
     /// <summary>The enum or record type; the type itself for the other kinds.</summary>
@@ -23,6 +25,7 @@ internal sealed record RecordField
     /// <summary>True where "unknown" reads as nothing: null, or what the record starts with.</summary>
     public bool TakesUnknown { get; init; }
 
+    /// <summary>Bounds and unit of a number; null for the other kinds.</summary>
     public NumberAttribute? Number { get; init; }
 
     /// <summary>Most characters of a text or entries of a list.</summary>
@@ -31,11 +34,13 @@ internal sealed record RecordField
     /// <summary>True where a text may not be empty.</summary>
     public bool NeedsContent { get; init; }
 
+    /// <summary>What it means.</summary>
     public string? Meaning { get; init; }
 
     /// <summary>What the entries of a list are.</summary>
     public RecordField? Element { get; init; }
 
+    /// <summary>The property it was read from; null for the entries of a list.</summary>
     public PropertyInfo? Property { get; init; }
 
     /// <summary>The words a word field takes, "unknown" included where it reads as nothing.</summary>
@@ -44,9 +49,11 @@ internal sealed record RecordField
 
     /// <summary>Reads a property.</summary>
     /// <param name="property">A settable property of an input record.</param>
+    /// <returns>The field.</returns>
     /// <exception cref="InvalidOperationException">The property has a type or lacks an attribute that a case file cannot do with.</exception>
     public static RecordField Of(PropertyInfo property)
     {
+        ArgumentNullException.ThrowIfNull(property);
         Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
         bool optional = Nullable.GetUnderlyingType(property.PropertyType) is not null;
         bool required = property.IsDefined(typeof(RequiredMemberAttribute));

@@ -5,7 +5,7 @@ using Cavaxis.Planning.Case;
 namespace Cavaxis.Planning.Json;
 
 /// <summary>The fields of an input record type, in the order written; read once a type.</summary>
-internal sealed class RecordShape
+public sealed class RecordShape
 {
     private static readonly ConcurrentDictionary<Type, RecordShape> Known = new();
 
@@ -22,13 +22,23 @@ internal sealed class RecordShape
         _byName = Fields.ToDictionary(static f => f.Name, StringComparer.Ordinal);
     }
 
+    /// <summary>The record type.</summary>
     public Type Type { get; }
 
+    /// <summary>What the record means; null where it does not say.</summary>
     public string? Meaning { get; }
 
+    /// <summary>Its fields in the order written.</summary>
     public IReadOnlyList<RecordField> Fields { get; }
 
+    /// <summary>The shape of a record type.</summary>
+    /// <param name="type">An input record.</param>
+    /// <returns>Its shape.</returns>
+    /// <exception cref="InvalidOperationException">The record has a property that an input cannot have.</exception>
     public static RecordShape Of(Type type) => Known.GetOrAdd(type, static t => new RecordShape(t));
 
+    /// <summary>A field by its name in the file.</summary>
+    /// <param name="name">Name.</param>
+    /// <returns>The field; null where there is none.</returns>
     public RecordField? Find(string name) => _byName.GetValueOrDefault(name);
 }

@@ -11,6 +11,9 @@ namespace Cavaxis.Web.CaseTexts;
 /// </summary>
 public sealed class CaseDraft
 {
+    /// <summary>The section that every case has: it stays when it is empty, so that faults name the fields that are needed.</summary>
+    private const string Needed = "patient";
+
     private readonly JsonObject root;
 
     private CaseDraft(JsonObject root)
@@ -20,7 +23,7 @@ public sealed class CaseDraft
     }
 
     /// <summary>A case of which nothing is known yet.</summary>
-    public static CaseDraft Empty { get; } = new(new JsonObject { ["cavaxisCase"] = Planning.Case.CaseFile.CurrentVersion });
+    public static CaseDraft Empty { get; } = new(new JsonObject { ["cavaxisCase"] = Planning.Case.CaseFile.CurrentVersion, [Needed] = new JsonObject() });
 
     /// <summary>The text.</summary>
     public string Json { get; }
@@ -188,7 +191,7 @@ public sealed class CaseDraft
     {
         if (step.Keys.Count == 0)
         {
-            if (below.Count == 0)
+            if (below.Count == 0 && step.Name != Needed)
             {
                 at.Remove(step.Name);
             }

@@ -14,10 +14,10 @@ namespace Cavaxis.Web.Desk;
 public sealed class PatientDesk : IDisposable
 {
     private readonly ICaseShelf shelf;
-    private readonly PlanRunner runner;
+    private readonly PlanDesk planning;
     private readonly SemaphoreSlim turn = new(1, 1);
     private readonly List<CaseConflict> conflicts = [];
-    private CancellationTokenSource planning = new();
+    private IReadOnlyList<InputFault> storing = [];
 
     /// <summary>A desk with nothing on it.</summary>
     /// <param name="shelf">Where cases are kept.</param>
@@ -25,7 +25,9 @@ public sealed class PatientDesk : IDisposable
     public PatientDesk(ICaseShelf shelf, PlanRunner runner)
     {
         ArgumentNullException.ThrowIfNull(shelf);
-        (this.shelf, this.runner) = (shelf, runner);
+        this.shelf = shelf;
+        planning = new PlanDesk(runner);
+        planning.Changed += Tell;
         shelf.Changed += OnShelfChanged;
     }
 
@@ -48,25 +50,25 @@ public sealed class PatientDesk : IDisposable
     public CaseFile? Case => Check.Case;
 
     /// <summary>The latest plan. Where <see cref="IsPlanCurrent"/> is false it belongs to an earlier state of the case.</summary>
-    public PlanningResult? Plan { get; private set; }
+    public PlanningResult? Plan => planning.Plan;
 
     /// <summary>How far the plan has come.</summary>
-    public PlanStage Stage { get; private set; }
+    public PlanStage Stage => planning.Stage;
 
     /// <summary>True when <see cref="Plan"/> belongs to the case as it stands.</summary>
-    public bool IsPlanCurrent { get; private set; }
+    public bool IsPlanCurrent => planning.IsCurrent;
 
     /// <summary>When the running computation was begun; null when none runs.</summary>
-    public DateTimeOffset? ComputingSince { get; private set; }
+    public DateTimeOffset? ComputingSince => planning.ComputingSince;
 
     /// <summary>Rank of the plan that drawing, steps and next measurements speak of.</summary>
-    public int ChosenRank { get; private set; } = 1;
+    public int ChosenRank => planning.ChosenRank;
 
     /// <summary>The chosen plan; null where there is none.</summary>
     public CannulationPlan? Chosen => Plan is { ChosenPlan: > 0 } plan ? plan.Plans[plan.ChosenPlan - 1] : null;
 
     /// <summary>Why nothing could be planned or saved; empty where all is well.</summary>
-    public IReadOnlyList<InputFault> Trouble { get; private set; } = [];
+    public IReadOnlyList<InputFault> Trouble => [.. storing, .. planning.Trouble];
 
     /// <summary>Fields that another window changed at the same time, not decided yet.</summary>
     public IReadOnlyList<CaseConflict> Conflicts => conflicts;
@@ -89,13 +91,14 @@ public sealed class PatientDesk : IDisposable
             }
 
             conflicts.Clear();
-            (Plan, Stage, ChosenRank, Trouble) = (null, PlanStage.None, 1, []);
+            storing = [];
+            planning.Clear();
             Show(version);
             return true;
         }
         catch (InputFaultException fault)
         {
-            Trouble = fault.Faults;
+            storing = fault.Faults;
             return false;
         }
     }
@@ -126,7 +129,7 @@ public sealed class PatientDesk : IDisposable
                 }
 
                 SaveOutcome outcome = await shelf.SaveAsync(from.Id, Draft.With(path, wanted).Json, from.Number, path);
-                Trouble = [];
+                storing = [];
                 Show(outcome.Newest);
                 if (outcome.Saved)
                 {
@@ -138,13 +141,13 @@ public sealed class PatientDesk : IDisposable
         }
         catch (InputFaultException fault)
         {
-            Trouble = fault.Faults;
+            storing = fault.Faults;
             return false;
         }
         finally
         {
             turn.Release();
-            Changed?.Invoke();
+            Tell();
         }
     }
 
@@ -164,7 +167,7 @@ public sealed class PatientDesk : IDisposable
             }
 
             SaveOutcome outcome = await shelf.SaveAsync(id, json, from, change);
-            Trouble = [];
+            storing = [];
             if (!outcome.Saved)
             {
                 conflicts.Clear();
@@ -176,13 +179,13 @@ public sealed class PatientDesk : IDisposable
         }
         catch (InputFaultException fault)
         {
-            Trouble = fault.Faults;
+            storing = fault.Faults;
             return false;
         }
         finally
         {
             turn.Release();
-            Changed?.Invoke();
+            Tell();
         }
     }
 
@@ -195,7 +198,7 @@ public sealed class PatientDesk : IDisposable
         conflicts.Remove(conflict);
         if (!keepMine)
         {
-            Changed?.Invoke();
+            Tell();
         }
         else if (conflict.Path.Length > 0)
         {
@@ -209,24 +212,17 @@ public sealed class PatientDesk : IDisposable
 
     /// <summary>Chooses the plan that drawing, steps and next measurements speak of.</summary>
     /// <param name="rank">Its rank, from 1.</param>
-    public void Choose(int rank)
-    {
-        if (rank == ChosenRank || Plan is null || rank < 1 || rank > Plan.Plans.Count)
-        {
-            return;
-        }
-
-        ChosenRank = rank;
-        StartPlanning();
-    }
+    public void Choose(int rank) => planning.Choose(rank);
 
     /// <summary>Leaves the desk; the shelf keeps what was saved.</summary>
     public void Dispose()
     {
         shelf.Changed -= OnShelfChanged;
-        planning.Cancel();
+        planning.Changed -= Tell;
         planning.Dispose();
     }
+
+    private void Tell() => Changed?.Invoke();
 
     private async void OnShelfChanged(string id, long number)
     {
@@ -245,12 +241,12 @@ public sealed class PatientDesk : IDisposable
         }
         catch (InputFaultException fault)
         {
-            Trouble = fault.Faults;
+            storing = fault.Faults;
         }
         finally
         {
             turn.Release();
-            Changed?.Invoke();
+            Tell();
         }
     }
 
@@ -270,63 +266,6 @@ public sealed class PatientDesk : IDisposable
 
         Draft = CaseDraft.Of(version.Json);
         Check = CaseCheck.Of(version.Json);
-        IsPlanCurrent = false;
-        StartPlanning();
-    }
-
-    private void StartPlanning()
-    {
-        planning.Cancel();
-        planning.Dispose();
-        planning = new CancellationTokenSource();
-        ComputingSince = null;
-        if (Version is CaseVersion version && Check.Case is CaseFile file)
-        {
-            ComputingSince = TimeProvider.System.GetUtcNow();
-            _ = PlanAsync(file, version.Json, ChosenRank, planning.Token);
-        }
-
-        Changed?.Invoke();
-    }
-
-    private async Task PlanAsync(CaseFile file, string json, int rank, CancellationToken given)
-    {
-        try
-        {
-            if (runner.Known(json, rank, circulation: true) is null)
-            {
-                await TakeAsync(runner.PlanAsync(file, json, rank, circulation: false, given), PlanStage.Quick, given);
-            }
-
-            await TakeAsync(runner.PlanAsync(file, json, rank, circulation: true, given), PlanStage.Whole, given);
-        }
-        catch (OperationCanceledException)
-        {
-            // A newer state of the case is being planned.
-        }
-        catch (InputFaultException fault) when (rank > 1 && fault.Faults is [{ Field: "plan" }])
-        {
-            // The list has become shorter than the rank that was chosen.
-            ChosenRank = 1;
-            StartPlanning();
-        }
-        catch (InputFaultException fault)
-        {
-            (Trouble, ComputingSince) = (fault.Faults, null);
-            Changed?.Invoke();
-        }
-    }
-
-    private async Task TakeAsync(Task<PlanningResult> work, PlanStage stage, CancellationToken given)
-    {
-        PlanningResult result = await work;
-        given.ThrowIfCancellationRequested();
-        (Plan, Stage, IsPlanCurrent) = (result, stage, true);
-        if (stage == PlanStage.Whole)
-        {
-            ComputingSince = null;
-        }
-
-        Changed?.Invoke();
+        planning.Begin(Check.Case, version.Json);
     }
 }

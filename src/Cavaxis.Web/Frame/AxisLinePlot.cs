@@ -10,14 +10,17 @@ internal sealed class AxisLinePlot(AxisScene scene)
     /// <summary>Half the width of the picture, mm.</summary>
     public const double HalfWidth = 72;
 
-    private const double Above = 34;
-    private const double Below = 24;
+    private const double Above = 30;
+    private const double Below = 40;
+    private const double BelowTip = 12;
 
     /// <summary>Upper edge, mm along the axis.</summary>
     public double Top { get; } = scene.Segments[0].TopMm - Above;
 
-    /// <summary>Lower edge, mm along the axis.</summary>
-    public double Bottom { get; } = scene.Segments[^1].BottomMm + Below;
+    /// <summary>Lower edge, mm along the axis: some way below the renal veins, and below every tip. What lies lower is left to the whole drawing.</summary>
+    public double Bottom { get; } = Math.Max(
+        scene.Landmarks.Select(static l => l.PositionMm.Median).DefaultIfEmpty(scene.Segments[^1].BottomMm).Max() + Below,
+        scene.Cannulae.Select(static c => c.TipMm.Median).DefaultIfEmpty(0).Max() + BelowTip);
 
     /// <summary>The window of the picture.</summary>
     public string ViewBox => Invariant($"{-HalfWidth:F0} {Top:F1} {2 * HalfWidth:F0} {Bottom - Top:F1}");
@@ -37,7 +40,7 @@ internal sealed class AxisLinePlot(AxisScene scene)
             double right = Math.Max(a, b) + 6;
             return Invariant($"M {upper.LateralTopMm - a:F1} {upper.TopMm:F1} L {atrium.LateralTopMm - a:F1} {atrium.TopMm:F1} ")
                 + Invariant($"Q {atrium.LateralTopMm - right:F1} {middle:F1} {atrium.LateralBottomMm - b:F1} {atrium.BottomMm:F1} ")
-                + Invariant($"L {lower.LateralBottomMm - b:F1} {lower.BottomMm:F1} L {lower.LateralBottomMm + b:F1} {lower.BottomMm:F1} ")
+                + Invariant($"L {Lateral(End) - b:F1} {End:F1} L {Lateral(End) + b:F1} {End:F1} ")
                 + Invariant($"L {atrium.LateralBottomMm + b:F1} {atrium.BottomMm:F1} ")
                 + Invariant($"C {atrium.LateralBottomMm + reach:F1} {atrium.BottomMm - 4:F1} {atrium.LateralTopMm + reach:F1} {atrium.TopMm + 4:F1} {atrium.LateralTopMm + a:F1} {atrium.TopMm:F1} ")
                 + Invariant($"L {upper.LateralTopMm + a:F1} {upper.TopMm:F1} Z");
@@ -62,9 +65,9 @@ internal sealed class AxisLinePlot(AxisScene scene)
         bool neck = cannula.Entry is EntrySite.RightNeck or EntrySite.LeftNeck;
         double side = cannula.Entry is EntrySite.RightNeck or EntrySite.RightGroin ? -1 : 1;
         double edge = neck ? Top : Bottom;
-        double mouth = neck ? scene.Segments[0].TopMm : scene.Segments[^1].BottomMm;
+        double mouth = neck ? scene.Segments[0].TopMm : End;
         double shift = side * 4;
-        List<string> points = [Invariant($"M {side * 26:F1} {edge:F1} L {Lateral(mouth) + shift:F1} {mouth:F1}")];
+        List<string> points = [Invariant($"M {(neck ? side * 26 : Lateral(mouth) + shift):F1} {edge:F1} L {Lateral(mouth) + shift:F1} {mouth:F1}")];
         double step = neck ? 6 : -6;
         for (double z = mouth; neck ? z < cannula.TipMm.Median : z > cannula.TipMm.Median; z += step)
         {
@@ -80,6 +83,9 @@ internal sealed class AxisLinePlot(AxisScene scene)
 
     /// <summary>A number for an attribute of the picture.</summary>
     public static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+
+    /// <summary>Where the trunk is cut or ends.</summary>
+    private double End => Math.Min(Bottom, scene.Segments[^1].BottomMm);
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

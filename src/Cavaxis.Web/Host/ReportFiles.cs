@@ -3,6 +3,7 @@ using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Web.CaseTexts;
 using Cavaxis.Web.Desk;
+using Cavaxis.Web.Help;
 using Cavaxis.Web.Shelf;
 using Cavaxis.Reports.Documents;
 using Cavaxis.Reports.Html;
@@ -24,9 +25,13 @@ internal static class ReportFiles
             ReportAsync(id, number, rank, shelf, runner, document => Results.Text(HtmlWriter.Write(document), "text/html", Encoding.UTF8), given));
         app.MapGet("/report/{id}/{number:long}/{rank:int}/plan.pdf", (string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, CancellationToken given) =>
             ReportAsync(id, number, rank, shelf, runner, document => Results.File(PdfWriter.Write(document, NoTime), "application/pdf", "plan.pdf"), given));
-        app.MapGet("/report/{id}/{number:long}/case.json", async (string id, long number, ICaseShelf shelf) =>
-            await shelf.ReadAsync(id, number) is CaseVersion version ? Results.File(Encoding.UTF8.GetBytes(version.Json), "application/json", "case.json") : Results.NotFound());
+        app.MapGet("/report/{id}/{number:long}/case.json", CaseAsync);
+        app.MapGet("/models/{page}", static (string page) => HelpText.Model(page) is string text ? Results.Text(text, "text/plain", Encoding.UTF8) : Results.NotFound());
     }
+
+    private static async Task<IResult> CaseAsync(string id, long number, ICaseShelf shelf) => await shelf.ReadAsync(id, number) is CaseVersion version
+        ? Results.File(Encoding.UTF8.GetBytes(version.Json), "application/json", "case.json")
+        : Results.NotFound();
 
     private static async Task<IResult> ReportAsync(
         string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, Func<ReportDocument, IResult> written, CancellationToken given)

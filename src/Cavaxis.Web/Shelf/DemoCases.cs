@@ -5,6 +5,9 @@ namespace Cavaxis.Web.Shelf;
 /// <summary>The invented cases that come with the program, put on the shelf when it is empty.</summary>
 public static class DemoCases
 {
+    /// <summary>Title of the case that the guide walks through.</summary>
+    public const string GuideTitle = "Tall man with severe lung failure";
+
     private const string Folder = "demo/";
 
     /// <summary>The cases, by file name.</summary>

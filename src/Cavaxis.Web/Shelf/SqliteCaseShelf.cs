@@ -154,6 +154,15 @@ public sealed class SqliteCaseShelf : ICaseShelf, IDisposable
         turn.Dispose();
     }
 
+    /// <summary>Lets the file grow by so many pages and no more: what a full disk does.</summary>
+    internal void LimitPages(int extra)
+    {
+        using SqliteCommand count = Command("PRAGMA page_count");
+        long pages = (long)count.ExecuteScalar()!;
+        using SqliteCommand limit = Command(string.Create(CultureInfo.InvariantCulture, $"PRAGMA max_page_count = {pages + extra}"));
+        limit.ExecuteNonQuery();
+    }
+
     private CaseVersion? NewestOf(string id, SqliteTransaction? transaction)
     {
         using SqliteCommand command = Command(Newest, transaction);

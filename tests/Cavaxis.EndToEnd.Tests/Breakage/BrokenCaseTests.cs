@@ -11,7 +11,7 @@ public class BrokenCaseTests
     [Fact]
     public void Every_broken_case_file_is_refused_by_the_whole_command_line()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string path = work["case.json"];
         List<string> wrong = [];
         int count = 0;
@@ -36,7 +36,7 @@ public class BrokenCaseTests
     [Fact]
     public void A_sample_of_them_is_refused_by_the_real_program_in_bounded_memory()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string path = work["case.json"];
         (string Name, byte[] Bytes)[] all = [.. MutatedCases.All(RepositoryFolder.DemoFiles)];
         IEnumerable<(string, byte[])> sample = Enumerable.Range(0, 8).Select(i => all[i * all.Length / 8])
@@ -60,7 +60,7 @@ public class BrokenCaseTests
     [InlineData("cannula import")]
     public void A_file_of_100_MB_is_refused_in_bounded_memory(string verb, string? option = null)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string path = work["big.json"];
         using (StreamWriter big = new(path))
         {
@@ -87,7 +87,7 @@ public class BrokenCaseTests
     [InlineData("no\nsuch\u001b[31mfile")]
     public void What_is_no_file_is_refused_by_name_and_disturbs_no_terminal(string name)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string path = name.Length == 0 ? name : Path.Combine(work.Folder, name);
         Ended ended = CavaxisProcess.Run("plan", path);
         Assert.Equal((2, string.Empty), (ended.ExitCode, ended.Out));

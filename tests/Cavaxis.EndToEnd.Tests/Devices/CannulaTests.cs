@@ -69,7 +69,7 @@ public class CannulaTests
     [Fact]
     public void A_bench_curve_becomes_a_cannula_that_is_listed_shown_and_planned_with()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string own = work["own.json"];
         Ended import = CavaxisProcess.Run("cannula", "import", work.Write("bench.csv", Bench), "--save", own);
         Assert.Equal((0, string.Empty), (import.ExitCode, import.Complaints));
@@ -94,7 +94,7 @@ public class CannulaTests
     [Fact]
     public void A_second_import_is_added_and_the_same_one_again_replaces_itself()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string own = work["own.json"];
         string first = work.Write("first.csv", Bench);
         string second = work.Write("second.csv", Bench.Replace("17fr", "17fr-b", StringComparison.Ordinal));
@@ -122,7 +122,7 @@ public class CannulaTests
     public void A_broken_bench_file_is_refused_and_nothing_is_saved(string from, string to)
     {
         Assert.Contains(from, Bench, StringComparison.Ordinal);
-        using Workspace work = new();
+        using WorkFolder work = new();
         string csv = work.Write("bench.csv", Bench.Replace(from, to, StringComparison.Ordinal));
         (ExitCode code, string json, string err) = InProcess.Run("cannula", "import", csv, "--save", work["own.json"], "--json");
         Assert.Equal((ExitCode.InputError, string.Empty), (code, err));
@@ -133,7 +133,7 @@ public class CannulaTests
     [Fact]
     public void A_broken_bench_file_is_refused_by_the_real_program_in_words()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         Ended ended = CavaxisProcess.Run("cannula", "import", work.Write("bench.csv", "flow,drop\n1,2\n"));
         Assert.Equal((2, string.Empty), (ended.ExitCode, ended.Out));
         Assert.StartsWith("The input cannot be used", ended.Err, StringComparison.Ordinal);

@@ -119,7 +119,7 @@ public class PlanOptionTests
     [Fact]
     public void A_looser_rule_book_needs_who_and_why_and_is_then_named_on_the_plan()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         JsonObject book = JsonNode.Parse(File.ReadAllText(RuleBook))!.AsObject();
         book["limits"]![0]!["value"] = -150;
         string anonymous = work.Write("anonymous.json", book.ToJsonString());
@@ -139,7 +139,7 @@ public class PlanOptionTests
     [Fact]
     public void A_stricter_rule_book_needs_no_reason_and_lowers_the_flow()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         JsonObject book = JsonNode.Parse(File.ReadAllText(RuleBook))!.AsObject();
         book["limits"]![0]!["value"] = -50;
         Ended strict = CavaxisProcess.Run("plan", DemoCase.Small, "--json", "--anatomies", "1000", "--rules", work.Write("strict.json", book.ToJsonString()));
@@ -155,7 +155,7 @@ public class PlanOptionTests
     [InlineData("--catalogue", "[1")]
     public void A_broken_file_of_rules_or_devices_is_refused(string option, string text)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         (Cavaxis.Cli.ExitCode code, string json, _) = InProcess.Run("plan", DemoCase.Small, "--json", option, work.Write("own.json", text));
         Assert.Equal(Cavaxis.Cli.ExitCode.InputError, code);
         Assert.NotEmpty(Faults.Of(json));

@@ -26,7 +26,7 @@ public class HostileCultureTests
     [Fact]
     public void A_report_is_the_same_under_that_culture()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string[] Args(string file) => ["plan", DemoCase.Small, "--anatomies", "200", "--report", work[file]];
         InProcess.Run(Args("plain.html"));
         Hostile(() => InProcess.Run(Args("hostile.html")));

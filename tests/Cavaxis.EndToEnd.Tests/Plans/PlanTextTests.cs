@@ -59,7 +59,7 @@ public class PlanTextTests
     [Fact]
     public void A_case_in_which_every_plan_is_stopped_ends_with_code_1()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string path = work.Write("case.json", """
             {
               "cavaxisCase": 1, "title": "No way in", "invented": true,
@@ -83,7 +83,7 @@ public class PlanTextTests
     [Fact]
     public void Devices_that_make_no_plan_end_with_code_1_and_every_reason()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string path = work.Write("case.json", """
             {
               "cavaxisCase": 1, "title": "One small cannula", "invented": true,
@@ -117,7 +117,7 @@ public class PlanTextTests
     [Fact]
     public void A_case_that_is_not_invented_is_not_marked_as_one()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string text = File.ReadAllText(DemoCase.Small).Replace("\"invented\": true", "\"invented\": false", StringComparison.Ordinal);
         Ended ended = CavaxisProcess.Run("plan", work.Write("case.json", text), "--anatomies", "200");
         Assert.DoesNotContain("INVENTED", ended.Out, StringComparison.Ordinal);

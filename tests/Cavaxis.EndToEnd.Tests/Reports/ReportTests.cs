@@ -14,7 +14,7 @@ public partial class ReportTests
     [MemberData(nameof(Demos))]
     public void An_HTML_report_stands_alone_and_carries_the_caution(string name)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string html = Written(name, work["plan.html"]);
         Assert.StartsWith("<!DOCTYPE html>", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotMatch(Foreign(), html);
@@ -37,7 +37,7 @@ public partial class ReportTests
     [MemberData(nameof(Demos))]
     public void A_PDF_report_opens_and_carries_the_caution_on_every_page(string name)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         Written(name, work["plan.pdf"]);
         using PdfDocument pdf = PdfDocument.Open(work["plan.pdf"]);
         Assert.True(pdf.NumberOfPages > 0);
@@ -53,7 +53,7 @@ public partial class ReportTests
     [InlineData("plan.pdf")]
     public void The_same_plan_gives_the_same_report_bytes(string file)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string[] environments = ["C", "de_DE.ISO-8859-1"];
         byte[][] reports = [.. environments.Select(locale =>
         {
@@ -70,7 +70,7 @@ public partial class ReportTests
     [Fact]
     public void The_report_shows_the_plan_that_was_chosen()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string second = PlanJson.Of(DemoCase.Plan("tall-man-severe-lung-failure.json", "--json")).Plans[2].Name;
         CavaxisProcess.Run("plan", DemoCase.PathOf("tall-man-severe-lung-failure.json"), "--anatomies", "1000", "--plan", "3", "--report", work["third.html"]);
         Assert.Contains(second, Seen(File.ReadAllText(work["third.html"])), StringComparison.Ordinal);

@@ -15,7 +15,7 @@ public class ReportWritingTests
     [InlineData("a-folder.html")]
     public void A_place_that_cannot_be_written_to_is_refused_by_name(string target)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         work.Write("a-file", Before);
         Directory.CreateDirectory(work["a-folder.html"]);
         string path = target[0] == '/' ? target : work[target];
@@ -32,7 +32,7 @@ public class ReportWritingTests
     [InlineData("plan.pdf")]
     public void A_disk_that_fills_up_leaves_the_report_of_before(string name)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         work.Write(name, Before);
         Ended ended = CavaxisProcess.Shell(
             "trap '' XFSZ; ulimit -f 8; exec dotnet \"$CAVAXIS\" plan \"$CASE\" --anatomies 200 --json --report \"$TARGET\"",
@@ -48,7 +48,7 @@ public class ReportWritingTests
     [InlineData("plan.pdf")]
     public void A_report_of_before_is_replaced_by_a_whole_one(string name)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         work.Write(name, Before);
         Assert.Equal(0, CavaxisProcess.Run("plan", DemoCase.Small, "--anatomies", "200", "--report", work[name]).ExitCode);
         Assert.DoesNotContain(Before, File.ReadAllText(work[name]), StringComparison.Ordinal);
@@ -59,7 +59,7 @@ public class ReportWritingTests
     [Fact]
     public void Killed_in_the_middle_of_writing_it_leaves_the_report_of_before()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string target = work.Write("plan.html", Before);
         using Process process = CavaxisProcess.Start(
             "bash",
@@ -86,7 +86,7 @@ public class ReportWritingTests
     [InlineData("plan.pdf")]
     public void Killed_at_any_time_it_leaves_the_report_of_before_or_a_whole_one(string name)
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         string[] Args(string target) => [CavaxisProcess.Program, "plan", DemoCase.Small, "--anatomies", "200", "--report", target];
         Stopwatch watch = Stopwatch.StartNew();
         using (Process whole = CavaxisProcess.Start("dotnet", Args(work[name]), new Dictionary<string, string>()))

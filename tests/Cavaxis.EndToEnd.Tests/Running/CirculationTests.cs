@@ -68,7 +68,7 @@ public class CirculationTests
     [Fact]
     public void The_text_says_what_was_assumed_within_the_width_and_draws_the_picture()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         Ended ended = CavaxisProcess.Run("circulation", DemoCase.PathOf(Venous), "--plot", work["sheet.svg"]);
         Assert.Equal((0, string.Empty), (ended.ExitCode, ended.Complaints));
         Assert.StartsWith("Veno-venous support running, saturation lower than expected  [INVENTED CASE]\nSupports trained clinicians; not a certified medical device.", ended.Out, StringComparison.Ordinal);
@@ -88,7 +88,7 @@ public class CirculationTests
     [Fact]
     public void A_png_shows_the_drawing_of_the_svg_at_its_size()
     {
-        using Workspace work = new();
+        using WorkFolder work = new();
         Ended ended = CavaxisProcess.Run("circulation", DemoCase.PathOf(Venous), "--plot", work["sheet.png"]);
         Assert.Equal((0, string.Empty), (ended.ExitCode, ended.Complaints));
         Assert.Contains("sheet.png", ended.Out, StringComparison.Ordinal);
@@ -131,7 +131,7 @@ public class CirculationTests
     public void What_does_not_come_to_rest_is_told_and_no_number_is_printed_as_a_result()
     {
         // No ventilation and no sweep gas: carbon dioxide rises for ever.
-        using Workspace work = new();
+        using WorkFolder work = new();
         string[] changes = ["--set", "ventilation=0", "--set", "sweep=0"];
         using (JsonDocument answer = Json(1, Venous, changes))
         {
@@ -195,7 +195,7 @@ public class CirculationTests
     {
         Assert.Equal("badOption", Faults.Only(CavaxisProcess.Run("circulation", "--json")).Code);
         Assert.Equal("unreadableFile", Faults.Only(CavaxisProcess.Run("circulation", "missing.json", "--json")).Code);
-        using Workspace work = new();
+        using WorkFolder work = new();
         string unknown = File.ReadAllText(DemoCase.PathOf(Venous)).Replace("drain-multi-25fr-55cm", "drain-of-nobody", StringComparison.Ordinal);
         (string code, string field, _, _) = Faults.Only(CavaxisProcess.Run("circulation", work.Write("case.json", unknown), "--json"));
         Assert.Equal(("notFound", "running.cannulae[0].device"), (code, field));

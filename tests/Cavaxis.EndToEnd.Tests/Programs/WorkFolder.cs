@@ -1,7 +1,7 @@
 namespace Cavaxis.EndToEnd.Tests.Programs;
 
 /// <summary>A temporary folder that is gone after the test.</summary>
-public sealed class Workspace : IDisposable
+public sealed class WorkFolder : IDisposable
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("cavaxis-");
 

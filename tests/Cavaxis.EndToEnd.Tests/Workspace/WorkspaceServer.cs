@@ -1,0 +1,69 @@
+using System.Diagnostics;
+using Cavaxis.EndToEnd.Tests.Programs;
+
+namespace Cavaxis.EndToEnd.Tests.Workspace;
+
+/// <summary>The workspace as a process of its own, on a free port, with a store in a folder of the test.</summary>
+public sealed class WorkspaceServer : IDisposable
+{
+    private const string Announcement = "Workspace: ";
+
+    private readonly string data;
+    private Process process;
+
+    private WorkspaceServer(string data, Process process, Uri address) => (this.data, this.process, Address) = (data, process, address);
+
+    /// <summary>The built program, of the same build configuration as these tests.</summary>
+    public static string Program { get; } =
+        Path.Combine(Path.GetDirectoryName(Path.GetDirectoryName(Path.GetDirectoryName(CavaxisProcess.Program)))!, "Cavaxis.Web", Path.GetFileName(Path.GetDirectoryName(CavaxisProcess.Program))!, "cavaxis-web.dll");
+
+    /// <summary>Where it answers.</summary>
+    public Uri Address { get; }
+
+    /// <summary>Starts it and waits until it answers.</summary>
+    public static async Task<WorkspaceServer> StartAsync(string data)
+    {
+        (Process process, Uri address) = await LaunchAsync(data, port: 0);
+        return new WorkspaceServer(data, process, address);
+    }
+
+    /// <summary>Kills it as a power cut would.</summary>
+    public void Kill()
+    {
+        process.Kill(entireProcessTree: true);
+        process.WaitForExit();
+    }
+
+    /// <summary>Starts it again at the same address.</summary>
+    public async Task RestartAsync()
+    {
+        process.Dispose();
+        (process, _) = await LaunchAsync(data, Address.Port);
+    }
+
+    public void Dispose()
+    {
+        if (!process.HasExited)
+        {
+            Kill();
+        }
+
+        process.Dispose();
+    }
+
+    private static async Task<(Process Process, Uri Address)> LaunchAsync(string data, int port)
+    {
+        Process process = CavaxisProcess.Start(
+            "dotnet", [Program, "--no-open", "--data", data, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture)], new Dictionary<string, string>());
+        string? line = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(60));
+        if (line?.StartsWith(Announcement, StringComparison.Ordinal) != true)
+        {
+            throw new InvalidOperationException($"The workspace did not start: {line} {await process.StandardError.ReadToEndAsync()}");
+        }
+
+        // What is printed later must not fill the pipe and stop the server.
+        _ = process.StandardOutput.ReadToEndAsync();
+        _ = process.StandardError.ReadToEndAsync();
+        return (process, new Uri(line[Announcement.Length..] + "/"));
+    }
+}
