@@ -18,7 +18,7 @@ Console.WriteLine($"{Environment.ProcessorCount} cores, 1280 x 800, no graphics 
 foreach (string title in (string[])["Veno-venous support running", "Femoral veno-arterial support running"])
 {
     await page.GotoAsync(workspace.Address);
-    await page.Locator("a.patient-card", new PageLocatorOptions { HasTextString = title }).ClickAsync();
+    await page.Locator(".patient-open", new PageLocatorOptions { HasTextString = title }).ClickAsync();
     Stopwatch watch = Stopwatch.StartNew();
     await page.Locator(".questions a", new PageLocatorOptions { HasTextString = "What if?" }).ClickAsync();
     await page.Locator(".wave-canvas").WaitForAsync(new LocatorWaitForOptions { Timeout = 120_000 });

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Cavaxis.Circulation.Calibration;
-using Cavaxis.Circulation.Signals;
 using Cavaxis.Planning.Running;
 using Cavaxis.Quantities;
 using Cavaxis.Web.Frame;
@@ -20,20 +19,6 @@ internal sealed record AnswerWords(
     string Title, string Value, string Unit, string Interval, string HowSure, string WouldChange, IReadOnlyList<LookNext> LookNext)
 {
     private const int Told = 3;
-
-    /// <summary>Key of the help that explains a quantity.</summary>
-    /// <param name="quantity">The quantity.</param>
-    /// <returns>A key of the help.</returns>
-    public static string TermOf(CirculationQuantity quantity) => quantity switch
-    {
-        CirculationQuantity.RecirculationPercent => "recirculation",
-        CirculationQuantity.WedgePressureMmHg => "wedge-pressure",
-        CirculationQuantity.AorticValveOpenPercent => "aortic-valve",
-        CirculationQuantity.MeanArterialPressureMmHg => "mean-arterial-pressure",
-        CirculationQuantity.NativeOutputLPerMin => "native-output",
-        CirculationQuantity.DeliveryOverConsumption => "delivery",
-        _ => "saturation",
-    };
 
     /// <summary>True where there is a number, which then is calculated.</summary>
     public bool HasNumber => Unit.Length > 0;

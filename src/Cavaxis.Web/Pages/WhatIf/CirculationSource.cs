@@ -136,7 +136,10 @@ public sealed class CirculationSource(PlanRunner runner) : ICirculationSource, I
             stop.ThrowIfCancellationRequested();
             double period = after.RequireBreath().PeriodS;
             double seconds = period * Math.Ceiling(TransitionS / period);
-            return new WhatIfOutcome(changes, result, after, CirculationSimulator.Run(shown, changed, seconds, SpacingS), string.Empty);
+            return new WhatIfOutcome(changes, result, after, CirculationSimulator.Run(shown, changed, seconds, SpacingS), string.Empty)
+            {
+                Alone = changes.Count < 2 ? new Dictionary<(CirculationParameter, CirculationQuantity), double>() : Alone(shown, changes, stop),
+            };
         }
         catch (InputFaultException fault)
         {
@@ -146,6 +149,17 @@ public sealed class CirculationSource(PlanRunner runner) : ICirculationSource, I
         {
             return new WhatIfOutcome(changes, result, null, null, rest.Message);
         }
+    }
+
+    private static Dictionary<(CirculationParameter, CirculationQuantity), double> Alone(
+        SettledState shown, IReadOnlyList<ParameterChange> changes, CancellationToken stop)
+    {
+        CirculationSummary before = shown.RequireSummary();
+        IReadOnlyList<SettledState> each = CirculationSimulator.Settle([.. changes.Select(c => c.Apply(shown.Parameters))], stop);
+        return changes.Zip(each).Where(static pair => pair.Second.Settled)
+            .SelectMany(pair => Enum.GetValues<CirculationQuantity>().Select(q => (Key: (pair.First.Parameter, q), Value: pair.Second.RequireSummary()[q] - before[q])))
+            .Where(static entry => double.IsFinite(entry.Value))
+            .ToDictionary(static entry => entry.Key, static entry => entry.Value);
     }
 
     private static IReadOnlyList<string> Assumed(CirculationSetup setup) => [.. setup.Assumed.Select(static m => $"{m.Field}: {m.UsedInstead}")];

@@ -93,11 +93,13 @@ internal static class PressureRules
             [
                 new("less sweep gas washes it out, as asked", Less(SweepLPerMin)),
                 new("less of the pump's flow is not drained again ({EffectiveFlowLPerMin})", VenousOnly, Down(EffectiveFlowLPerMin)),
+                new("the heart sends more blood from the lungs ({NativeOutputLPerMin}), whose ventilation stays, to the right arm", Arterial, Up(NativeOutputLPerMin)),
                 new("less blood flows through the body ({SystemicFlowLPerMin}) and each part of it carries more away", Down(SystemicFlowLPerMin)),
             ],
             [
                 new("more sweep gas washes it out, as asked", More(SweepLPerMin)),
                 new("more of the pump's flow is not drained again ({EffectiveFlowLPerMin})", VenousOnly, Up(EffectiveFlowLPerMin)),
+                new("the heart sends less blood from the lungs ({NativeOutputLPerMin}), whose ventilation stays, to the right arm", Arterial, Down(NativeOutputLPerMin)),
                 new("more blood flows through the body ({SystemicFlowLPerMin}) and each part of it carries less away", Up(SystemicFlowLPerMin)),
             ],
             "Arterial gas from the right arm", "know"),

@@ -47,5 +47,19 @@ internal sealed record ReadingFacts(SupportSense Support, IReadOnlyList<Paramete
     /// <summary>Values before, from which a set value is told up from down.</summary>
     public IReadOnlyDictionary<CirculationParameter, double> PresentValues { get; init; } = new Dictionary<CirculationParameter, double>();
 
+    /// <summary>
+    /// Where several changes were asked: what each of them does alone to each quantity of the patient shown. Without it a lone change is
+    /// taken to move what moves.
+    /// </summary>
+    public IReadOnlyDictionary<(CirculationParameter Parameter, CirculationQuantity Quantity), double> Alone { get; init; } =
+        new Dictionary<(CirculationParameter Parameter, CirculationQuantity Quantity), double>();
+
+    /// <summary>True where an asked change alone moves a quantity the way that all of them together do.</summary>
+    /// <param name="parameter">What was asked.</param>
+    /// <param name="quantity">What is read.</param>
+    public bool IsMovedBy(CirculationParameter parameter, CirculationQuantity quantity) => Changes.Count < 2
+        || (Alone.TryGetValue((parameter, quantity), out double alone) && Math.Abs(alone) >= ReadingTable.LeastOf(quantity)
+            && WayOf(quantity) == (alone > 0 ? Sense.Up : Sense.Down));
+
     private double SetUp(ParameterChange change) => PresentValues.TryGetValue(change.Parameter, out double present) ? change.Amount - present : 0;
 }

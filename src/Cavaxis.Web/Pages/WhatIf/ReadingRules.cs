@@ -28,7 +28,7 @@ internal static class ReadingRules
         new(AorticValveOpenPercent, "The time in each beat with the aortic valve open", static s => s.HasArterialReturn(),
             [
                 new("the left ventricle contracts more strongly, as asked", More(LeftVentricleElastanceMmHgPerMl)),
-                new("the balloon lowers the pressure that the heart ejects against, as asked", More(BalloonVolumeMl)),
+                new("the balloon empties before the heart ejects, as asked", More(BalloonVolumeMl)),
                 new("the heart ejects against a lower pressure (mean {MeanArterialPressureMmHg})", Down(MeanArterialPressureMmHg)),
                 new("the left ventricle is fuller before it contracts ({LeftVentricularEndDiastolicVolumeMl})", Up(LeftVentricularEndDiastolicVolumeMl)),
                 new("more blood comes to it through the lungs ({LungFlowLPerMin})", Up(LungFlowLPerMin)),
@@ -48,6 +48,7 @@ internal static class ReadingRules
                 new("the heart ejects no more ({NativeOutputLPerMin}) against a higher pressure (mean {MeanArterialPressureMmHg})", NotUp(NativeOutputLPerMin), Up(MeanArterialPressureMmHg)),
                 new("more blood comes through the lungs ({LungFlowLPerMin})", Up(LungFlowLPerMin)),
                 new("more pressure of the ventilator reaches the chest, as asked", More(PeepCmH2O)),
+                new("the left ventricle empties less ({LeftVentricularEndSystolicVolumeMl} left in it)", Up(LeftVentricularEndSystolicVolumeMl)),
                 new("the left ventricle contracts more weakly, as asked", Less(LeftVentricleElastanceMmHgPerMl)),
             ],
             [
@@ -55,6 +56,8 @@ internal static class ReadingRules
                 new("the veins hold less blood, as asked (central venous pressure {CentralVenousPressureMmHg})", Less(BloodVolumeMl), Down(CentralVenousPressureMmHg)),
                 new("the heart ejects more ({NativeOutputLPerMin}) against no higher pressure (mean {MeanArterialPressureMmHg})", Up(NativeOutputLPerMin), NotUp(MeanArterialPressureMmHg)),
                 new("the left ventricle contracts more strongly, as asked", More(LeftVentricleElastanceMmHgPerMl)),
+                new("the balloon empties before the heart ejects, as asked", More(BalloonVolumeMl)),
+                new("the left ventricle empties further ({LeftVentricularEndSystolicVolumeMl} left in it)", Down(LeftVentricularEndSystolicVolumeMl)),
                 new("less blood comes through the lungs ({LungFlowLPerMin})", Down(LungFlowLPerMin)),
                 new("the heart ejects against a lower pressure (mean {MeanArterialPressureMmHg})", Down(MeanArterialPressureMmHg)),
                 new("less pressure of the ventilator reaches the chest, as asked", Less(PeepCmH2O)),

@@ -25,6 +25,7 @@ internal static class ReadingTable
         [PulmonaryArteryMeanMmHg] = 0.5,
         [AorticValveOpenPercent] = 0.5,
         [LeftVentricularEndDiastolicVolumeMl] = 2,
+        [LeftVentricularEndSystolicVolumeMl] = 2,
         [InletPressureMmHg] = 2,
         [RightArmPco2MmHg] = 0.5,
         [OxygenFromLungsMlPerMin] = 3,
@@ -32,6 +33,10 @@ internal static class ReadingTable
         [DrainageLowestOpenness] = 0.02,
         [SystemicResistanceWoodUnits] = 0.2,
     };
+
+    /// <summary>Whether a quantity has a bound of its own, as those that are read have.</summary>
+    /// <param name="quantity">Which.</param>
+    public static bool IsRead(CirculationQuantity quantity) => Least.ContainsKey(quantity);
 
     /// <summary>The bound of a quantity.</summary>
     /// <param name="quantity">Which.</param>

@@ -28,7 +28,7 @@ internal static partial class ReadingWriter
     /// <returns>Digits with a true minus.</returns>
     public static string Number(CirculationQuantity quantity, double value)
     {
-        double least = ReadingTable.LeastOf(quantity);
+        double least = ReadingTable.IsRead(quantity) ? ReadingTable.LeastOf(quantity) : Math.Abs(value) / 40;
         string text = value.ToString(least >= 0.5 ? "F0" : least >= 0.1 ? "F1" : "F2", CultureInfo.InvariantCulture);
         return text.Trim('-', '0', '.').Length == 0 ? text.TrimStart('-') : text.Replace('-', '−');
     }
@@ -41,7 +41,7 @@ internal static partial class ReadingWriter
             return null;
         }
 
-        ReadingCause? cause = (way == Sense.Up ? rule.Rises : rule.Falls).FirstOrDefault(c => c.Conditions.All(condition => condition.Holds(facts)));
+        ReadingCause? cause = (way == Sense.Up ? rule.Rises : rule.Falls).FirstOrDefault(c => c.Conditions.All(condition => condition.Holds(facts, rule.Quantity)));
         string verb = (way == Sense.Up, facts.IsSure(rule.Quantity)) switch
         {
             (true, true) => "rises",

@@ -25,6 +25,15 @@ internal static class SupportSenses
         _ => CirculationQuantity.MeanArterialPressureMmHg,
     };
 
+    /// <summary>Key of its explanation in the help.</summary>
+    /// <param name="sense">The sense.</param>
+    public static string Term(SupportSense sense) => sense switch
+    {
+        SupportSense.Venous => "recirculation",
+        SupportSense.Arterial or SupportSense.Both => "aortic-valve",
+        _ => "mean-arterial-pressure",
+    };
+
     /// <summary>Whether blood returns to a vein.</summary>
     /// <param name="sense">The sense.</param>
     public static bool HasVenousReturn(this SupportSense sense) => sense is SupportSense.Venous or SupportSense.Both;

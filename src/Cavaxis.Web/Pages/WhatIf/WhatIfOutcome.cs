@@ -1,4 +1,5 @@
 using Cavaxis.Circulation.Calibration;
+using Cavaxis.Circulation.Parameters;
 using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
 
@@ -11,4 +12,9 @@ namespace Cavaxis.Web.Pages.WhatIf;
 /// <param name="Transition">The seconds after the changes; null where there is no way to show.</param>
 /// <param name="AfterReason">Why the patient shown has no way; empty where it has.</param>
 public sealed record WhatIfOutcome(
-    IReadOnlyList<ParameterChange> Changes, WhatIfResult Result, SettledState? After, Trace? Transition, string AfterReason);
+    IReadOnlyList<ParameterChange> Changes, WhatIfResult Result, SettledState? After, Trace? Transition, string AfterReason)
+{
+    /// <summary>Where several changes were asked: what each does alone to each quantity of the patient shown.</summary>
+    public IReadOnlyDictionary<(CirculationParameter Parameter, CirculationQuantity Quantity), double> Alone { get; init; } =
+        new Dictionary<(CirculationParameter Parameter, CirculationQuantity Quantity), double>();
+}

@@ -11,7 +11,8 @@ namespace Cavaxis.Web.Pages.WhatIf;
 /// <param name="Asked">The changes in words.</param>
 /// <param name="Reading">What changes and why.</param>
 /// <param name="Limits">What the model does not follow.</param>
-/// <param name="Rows">The table of bands.</param>
+/// <param name="Rows">The table of bands: what is read.</param>
+/// <param name="MoreRows">All other quantities.</param>
 /// <param name="Caption">What the bands stand on.</param>
 internal sealed record WhatIfView(
     AnswerWords Answer,
@@ -21,6 +22,7 @@ internal sealed record WhatIfView(
     IReadOnlyList<ReadingSentence> Reading,
     IReadOnlyList<string> Limits,
     IReadOnlyList<BandRow> Rows,
+    IReadOnlyList<BandRow> MoreRows,
     string Caption)
 {
     private static readonly CirculationQuantity[] NotShown =
@@ -41,9 +43,11 @@ internal sealed record WhatIfView(
         ReadingFacts facts = new(picture.Sense, changes, result.Quantities)
         {
             PresentValues = changes.ToDictionary(static c => c.Parameter, c => shown[c.Parameter]),
+            Alone = outcome?.Alone ?? new Dictionary<(CirculationParameter, CirculationQuantity), double>(),
         };
         IReadOnlyList<ReadingSentence> reading = outcome is not null && result.Found ? ReadingWriter.Write(facts) : [];
         IReadOnlyList<WaveStrip> strips = WaveStrip.Of(picture.Sense);
+        BandRow[] Rows(Func<CirculationQuantity, bool> which) => result.Found ? [.. Told(picture.Sense).Where(which).Select(q => BandRow.Of(result[q], facts))] : [];
         bool moves = outcome is { After: not null, Transition: not null };
         return new WhatIfView(
             AnswerWords.Of(picture, outcome, reading, patient),
@@ -52,7 +56,8 @@ internal sealed record WhatIfView(
             string.Join("; ", changes.Select(c => ChangeWords.Of(c, shown, picture.ReferenceSpeedPerMin))) + ".",
             reading,
             ModelLimits.Of(shown, facts),
-            result.Found ? [.. Told(picture.Sense).Select(q => BandRow.Of(result[q], facts))] : [],
+            Rows(ReadingTable.IsRead),
+            Rows(static q => !ReadingTable.IsRead(q)),
             $"Calculated: medians and 90 % intervals. {AnswerWords.LeftOut(result)}");
     }
 
