@@ -90,6 +90,6 @@ internal sealed class SharedWork<T>(int kept) : IDisposable
 
         public CancellationTokenSource Stop { get; } = stop;
 
-        public int Waiting { get; set; }
+        internal int Waiting { get; set; }
     }
 }
