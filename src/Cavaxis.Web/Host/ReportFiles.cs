@@ -1,14 +1,14 @@
 using System.Text;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
-using Cavaxis.Web.CaseTexts;
-using Cavaxis.Web.Desk;
-using Cavaxis.Web.Help;
-using Cavaxis.Web.Shelf;
 using Cavaxis.Reports.Documents;
 using Cavaxis.Reports.Html;
 using Cavaxis.Reports.Pdf;
 using Cavaxis.Reports.PlanReports;
+using Cavaxis.Web.CaseTexts;
+using Cavaxis.Web.Desk;
+using Cavaxis.Web.Help;
+using Cavaxis.Web.Shelf;
 
 namespace Cavaxis.Web.Host;
 
