@@ -9,7 +9,11 @@ namespace Cavaxis.Architecture.Tests.Code;
 public partial class PublicTypeTests
 {
     private static readonly Type[] Own = [.. Room.All.SelectMany(static r => r.Assembly.GetTypes())
-        .Where(static t => t.Namespace?.StartsWith("Cavaxis.", StringComparison.Ordinal) == true && !t.IsDefined(typeof(CompilerGeneratedAttribute)) && !t.FullName!.Contains('<', StringComparison.Ordinal))];
+        .Where(static t => t.Namespace?.StartsWith("Cavaxis.", StringComparison.Ordinal) == true && !IsMadeByTheCompiler(t))];
+
+    /// <summary>The state of an asynchronous lambda carries the mark only on the type around it.</summary>
+    private static bool IsMadeByTheCompiler(Type type) =>
+        type.IsDefined(typeof(CompilerGeneratedAttribute)) || (type.DeclaringType is Type around && IsMadeByTheCompiler(around));
 
     [Fact]
     public void A_value_cannot_be_changed_once_it_is_built() => AssertNone(Own.SelectMany(Changeable));
@@ -46,7 +50,7 @@ public partial class PublicTypeTests
     {
         const BindingFlags Open = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
         return type.GetProperties(Open)
-            .Where(static p => !p.IsDefined(typeof(ParameterAttribute)) && !p.IsDefined(typeof(CascadingParameterAttributeBase)))
+            .Where(static p => !p.IsDefined(typeof(ParameterAttribute)) && !p.IsDefined(typeof(SupplyParameterFromQueryAttribute)))
             .Where(static p => p.SetMethod is { IsPublic: true } set && !set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit)))
             .Select(p => $"{type.Name}.{p.Name}")
             .Concat(type.GetFields(Open).Where(static f => f is { IsInitOnly: false, IsLiteral: false, IsSpecialName: false }).Select(f => $"{type.Name}.{f.Name}"));
