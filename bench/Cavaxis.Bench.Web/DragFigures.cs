@@ -58,7 +58,7 @@ internal sealed record DragFigures(string Plan, double[] FitMs, double[] Circula
 
     private static async Task<DragFigures> OneAsync(IBrowser browser, Uri address, string plan)
     {
-        IPage page = await browser.NewPageAsync(new() { ViewportSize = new() { Width = 1280, Height = 1400 } });
+        IPage page = await browser.NewPageAsync(new() { ViewportSize = new() { Width = 1280, Height = 900 } });
         await page.GotoAsync(address.ToString());
         string patient = (await page.Locator("a:has-text('Tall man')").First.GetAttributeAsync("href"))!.Split('/')[1].Split('?')[0];
         await page.GotoAsync(new Uri(address, $"patient/{patient}/ways").ToString());
@@ -70,8 +70,6 @@ internal sealed record DragFigures(string Plan, double[] FitMs, double[] Circula
         await page.Locator($".ways-table th.chosen[data-plan='{rank}']").WaitForAsync();
         await page.ClickAsync(".questions a:has-text('Where does it lie')");
         await page.Locator(".lie[data-ready]").WaitForAsync();
-        LocatorBoundingBoxResult grip = (await page.Locator(".lie-hand .lie-grip").First.BoundingBoxAsync())!;
-        (float x, float y) = (grip.X + (grip.Width / 2), grip.Y + (grip.Height / 2));
 
         // The circulation is fitted once for a patient; what is measured is moving, not the first opening.
         await page.Locator(".lie-hand").First.FocusAsync();
@@ -79,11 +77,15 @@ internal sealed record DragFigures(string Plan, double[] FitMs, double[] Circula
         await page.WaitForFunctionAsync("() => document.querySelector('.lie-readings').dataset.circulation === document.querySelector('.lie').dataset.moved", null, new() { Timeout = 60_000 });
         await page.WaitForTimeoutAsync(1500);
         await page.EvaluateAsync(Watch);
+        ILocator handle = page.Locator(".lie-hand .lie-grip").First;
+        await handle.EvaluateAsync("e => e.scrollIntoView({ block: 'center' })");
+        LocatorBoundingBoxResult grip = (await handle.BoundingBoxAsync())!;
+        (float x, float y) = (grip.X + (grip.Width / 2), grip.Y + (grip.Height / 2));
         await page.Mouse.MoveAsync(x, y);
         await page.Mouse.DownAsync();
         for (int i = 1; i <= Moves; i++)
         {
-            await page.Mouse.MoveAsync(x, y + ((y > 600 ? 2f : -2f) * i));
+            await page.Mouse.MoveAsync(x, y + ((plan == "fem-jug" ? 1.5f : -1.5f) * i));
             await page.WaitForTimeoutAsync(BetweenMs);
         }
 
