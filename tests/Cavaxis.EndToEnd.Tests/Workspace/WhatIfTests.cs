@@ -27,7 +27,7 @@ public class WhatIfTests(WorkspaceBrowser browser)
         await Expect(page.Locator("[data-step=flow-more]")).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator(".reading-list li").First).ToBeVisibleAsync(new() { Timeout = Patience });
-        await Expect(page.Locator(".reading-asked")).ToContainTextAsync("Pump flow to");
+        await Expect(page.Locator(".reading-asked")).ToContainTextAsync("Pump flow +");
         await Expect(page.Locator(".reading-list")).ToContainTextAsync(new Regex(@"Pump flow rises from \d\.\d+ to \d\.\d+ L/min"));
         await Expect(page.Locator(".bands thead").First).ToContainTextAsync("After");
         await Expect(page.Locator(".band-picture").First).ToBeVisibleAsync();

@@ -8,7 +8,7 @@ namespace Cavaxis.Web.Tests.WhatIf;
 public class StepperTests
 {
     private static readonly CirculationParameters Supported = CirculationParameters.Adult.With(
-        (CirculationParameter.CircuitOn, 1), (CirculationParameter.TargetFlowLPerMin, 4.61));
+        (CirculationParameter.CircuitOn, 1), (CirculationParameter.SweepLPerMin, 4.2));
 
     /// <summary>Keys of all controls of a supported patient.</summary>
     public static TheoryData<string> Keys => [.. ControlTable.For(Supported, 3000).Select(static c => c.Key)];
@@ -37,11 +37,11 @@ public class StepperTests
 
     [Fact]
     public void The_first_step_of_a_setting_leads_to_a_round_number() =>
-        Assert.Equal("4.75 L/min", Flow().Stepped(true).Shown);
+        Assert.Equal("4.5 L/min", Sweep().Stepped(true).Shown);
 
     [Fact]
     public void Steps_there_and_back_ask_for_nothing() =>
-        Assert.Null(Flow().Stepped(true).Stepped(false).Change());
+        Assert.Null(Sweep().Stepped(true).Stepped(false).Change());
 
     [Fact]
     public void An_amount_of_blood_is_added_to_each_member() =>
@@ -49,5 +49,5 @@ public class StepperTests
             ParameterChange.Plus(CirculationParameter.BloodVolumeMl, 500),
             Stepper.Of(ControlTable.For(Supported, null).First(static c => c.Key == "volume"), Supported).Stepped(true).Stepped(true).Change());
 
-    private static Stepper Flow() => Stepper.Of(ControlTable.For(Supported, null).First(static c => c.Key == "flow"), Supported);
+    private static Stepper Sweep() => Stepper.Of(ControlTable.For(Supported, null).First(static c => c.Key == "sweep"), Supported);
 }

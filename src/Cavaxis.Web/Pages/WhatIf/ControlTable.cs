@@ -28,7 +28,7 @@ internal static class ControlTable
         double size = patient.MassKg / ParameterTable.ReferenceMassKg;
         double small = size < 0.4 ? 0.1 : 1;
         yield return patient[FlowControlPerS] > 0
-            ? new Control("flow", TargetFlowLPerMin, "Pump flow", "L/min", 1, 0.25 * small, ChangeKind.Set, small < 1 ? 3 : 2)
+            ? new Control("flow", TargetFlowLPerMin, "Pump flow", "L/min", 1, 0.25 * small, ChangeKind.Add, small < 1 ? 3 : 2)
             : new Control("speed", PumpSpeedRatio, "Pump speed", speed is null ? "% of its curve" : "/min", speed ?? 100, speed is null ? 5 : 100, ChangeKind.Set, 0);
         yield return new Control("volume", BloodVolumeMl, "Blood volume", "mL", 1, 250 * small, ChangeKind.Add, 0);
         yield return new Control("contractility", LeftVentricleElastanceMmHgPerMl, "Contractility, left ventricle", "% of now", 100, 0.1, ChangeKind.Multiply, 0);

@@ -2,6 +2,7 @@
 // Samples come from the simulator in packets; nothing is computed here but places of points.
 const windowS = 10;
 const gapPx = 14;
+const markPx = 78;
 const stepS = 0.01;
 const stepOfButtonS = 1;
 const rates = [60, 30, 20, 15];
@@ -244,7 +245,7 @@ class Player {
     }
     for (const piece of this.timeline) {
       // A word beside its line needs room to the right: it is written when the pen is past it.
-      const passed = x(piece.start) + 78;
+      const passed = x(piece.start) + markPx;
       if (piece.mark && piece.start >= lap && (right >= passed && left < passed || from <= piece.start && to >= piece.start)) {
         this.mark(x(piece.start), piece.mark);
       }
@@ -264,7 +265,10 @@ class Player {
     pen.fillStyle = this.text;
     pen.font = '13px "DejaVu Sans", sans-serif';
     pen.textBaseline = 'top';
-    pen.fillText(word, at + 4, 8);
+    // At the right edge there is no room beyond the line: the word stands before it.
+    const room = at + markPx <= this.width;
+    pen.textAlign = room ? 'left' : 'right';
+    pen.fillText(word, room ? at + 4 : at - 4, 8);
   }
 
   // The point that runs along the pressure-volume loop beside the waves.
