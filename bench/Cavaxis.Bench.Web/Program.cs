@@ -1,7 +1,7 @@
 using System.Globalization;
 using Cavaxis.Bench.Web;
 
-// Measures a workspace that runs: dotnet run -c Release --project bench/Cavaxis.Bench.Web -- http://127.0.0.1:PORT/
+// Measures a workspace that runs; started with the address that it printed.
 if (args.Length != 1 || !Uri.TryCreate(args[0], UriKind.Absolute, out Uri? address))
 {
     Console.Error.WriteLine("Give the address that the workspace prints when it starts.");

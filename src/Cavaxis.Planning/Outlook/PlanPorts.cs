@@ -2,7 +2,7 @@ using Cavaxis.Anatomy.Axis;
 using Cavaxis.Circulation.Axis;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Fit;
-using Cavaxis.Planning.Placing;
+using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Running;
 using Cavaxis.Planning.Search;

@@ -4,6 +4,7 @@ using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Outlook;
+using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Search;
 using Cavaxis.Quantities;
 

@@ -1,5 +1,3 @@
-using Cavaxis.Planning.Plans;
-
 namespace Cavaxis.Planning.Ranking;
 
 /// <summary>Which of several options no other option beats in everything that carries weight.</summary>
@@ -24,19 +22,6 @@ public static class ParetoFront
         }
 
         return front;
-    }
-
-    /// <summary>The front among the plans without a stop, since a stopped plan is no choice; among all where every plan is stopped.</summary>
-    /// <param name="ranked">Plans, those without a stop first.</param>
-    /// <param name="weights">Weight of each criterion.</param>
-    /// <returns>For each plan whether it is on the front.</returns>
-    internal static IReadOnlyList<bool> OfPlans(IReadOnlyList<CannulationPlan> ranked, IReadOnlyList<double> weights)
-    {
-        int open = ranked.Count(static plan => !plan.HasStop);
-        int considered = open == 0 ? ranked.Count : open;
-        IReadOnlyList<bool> marks = Mark(
-            [.. ranked.Take(considered).Select(static plan => (IReadOnlyList<double>)[.. plan.Criteria.Select(static c => c.Points)])], weights);
-        return [.. marks, .. Enumerable.Repeat(false, ranked.Count - considered)];
     }
 
     private static bool Dominates(IReadOnlyList<double> a, IReadOnlyList<double> b, IReadOnlyList<double> weights)

@@ -49,7 +49,7 @@ public static class Planner
             .ThenByDescending(f => f.Plan.Score)
             .ThenBy(f => f.Plan.Configuration)
             .ThenBy(f => f.Combination.Devices, StringComparer.Ordinal)];
-        IReadOnlyList<bool> front = ParetoFront.OfPlans([.. ranked.Select(static f => f.Plan)], scale.Weights);
+        IReadOnlyList<bool> front = RankedFront.Of([.. ranked.Select(static f => f.Plan)], scale.Weights);
         CannulationPlan[] plans = [.. ranked.Select((f, i) => f.Plan with { Rank = i + 1, OnParetoFront = front[i] })];
         int chosen = ranked.Length == 0 ? 0 : (int)Require.InRange(
             options.ChosenRank, 1, ranked.Length, "plan", "Choose the rank of a plan in the list.");

@@ -94,6 +94,7 @@ public class LieTests(WorkspaceBrowser browser)
         foreach (string question in new[] { "Which way in", "Where does it lie" })
         {
             await page.ClickAsync($".questions a:has-text('{question}')");
+            await Expect(page.Locator("h1")).ToContainTextAsync(question);
             await page.Locator(".ways-table, .lie[data-ready]").First.WaitForAsync();
             Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth - window.innerWidth") <= 0, question);
         }

@@ -1,4 +1,4 @@
-using Cavaxis.Planning.Placing;
+using Cavaxis.Planning.Plans;
 
 namespace Cavaxis.Web.Pages.Lie;
 

@@ -1,10 +1,10 @@
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
-using Cavaxis.Planning.Ranking;
 using Cavaxis.Planning.Rules;
+using Cavaxis.Planning.Search;
 using Cavaxis.Quantities.Faults;
 
-namespace Cavaxis.Planning.Tests.Ranking;
+namespace Cavaxis.Planning.Tests.Search;
 
 public class ReweightingTests
 {

@@ -1,6 +1,6 @@
 using Cavaxis.Planning.Configurations;
 
-namespace Cavaxis.Planning.Placing;
+namespace Cavaxis.Planning.Plans;
 
 /// <summary>Where a cannula of a plan is put instead of where it was planned.</summary>
 /// <param name="Role">Which cannula.</param>

@@ -1,9 +1,10 @@
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Ranking;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Quantities.Faults;
 
-namespace Cavaxis.Planning.Ranking;
+namespace Cavaxis.Planning.Search;
 
 /// <summary>
 /// The plans of a result ranked by other weights, at once. The devices of each plan stay those that the search found with the weights it
@@ -33,7 +34,7 @@ public static class Reweighting
             .OrderBy(static plan => plan.HasStop ? 1 : 0)
             .ThenByDescending(static plan => plan.Score)
             .ThenBy(static plan => plan.Rank)];
-        IReadOnlyList<bool> front = ParetoFront.OfPlans(ranked, scale.Weights);
+        IReadOnlyList<bool> front = RankedFront.Of(ranked, scale.Weights);
         return [.. ranked.Select((plan, i) => plan with { OnParetoFront = front[i] })];
     }
 }
