@@ -33,7 +33,7 @@ internal sealed class SharedWork<T>(int kept) : IDisposable
             }
 
             job = there;
-            job.Waiting++;
+            job.Enter();
         }
 
         try
@@ -62,7 +62,7 @@ internal sealed class SharedWork<T>(int kept) : IDisposable
     {
         lock (gate)
         {
-            if (--job.Waiting == 0 && !job.Task.IsCompleted)
+            if (job.IsLeft() && !job.Task.IsCompleted)
             {
                 job.Stop.Cancel();
                 if (jobs.GetValueOrDefault(key) == job)
@@ -77,7 +77,7 @@ internal sealed class SharedWork<T>(int kept) : IDisposable
     {
         while (order.Count > kept && order.TryDequeue(out string? oldest))
         {
-            if (jobs.TryGetValue(oldest, out Job? job) && job is { Waiting: 0, Task.IsCompleted: true })
+            if (jobs.TryGetValue(oldest, out Job? job) && job is { HasWaiting: false, Task.IsCompleted: true })
             {
                 jobs.Remove(oldest);
             }
@@ -86,10 +86,17 @@ internal sealed class SharedWork<T>(int kept) : IDisposable
 
     private sealed class Job(Task<T> task, CancellationTokenSource stop)
     {
+        private int waiting;
+
         public Task<T> Task { get; } = task;
 
         public CancellationTokenSource Stop { get; } = stop;
 
-        internal int Waiting { get; set; }
+        public bool HasWaiting => waiting > 0;
+
+        public void Enter() => waiting++;
+
+        /// <summary>One goes away; true where it was the last.</summary>
+        public bool IsLeft() => --waiting == 0;
     }
 }
