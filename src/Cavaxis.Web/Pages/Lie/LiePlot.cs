@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
+using Cavaxis.Devices.Cannulae;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Placing;
 using Cavaxis.Planning.Plans;
-using Cavaxis.Devices.Cannulae;
 using Cavaxis.Reports.AxisDrawings;
 using Cavaxis.Web.Frame;
 
