@@ -17,6 +17,7 @@ internal sealed class PlaceFollower : IDisposable
     private readonly Action changed;
     private readonly CancellationTokenSource leaving = new();
     private readonly Lock gate = new();
+    private readonly SemaphoreSlim moved = new(0);
     private bool running;
 
     /// <summary>Begins with a plan.</summary>
@@ -72,6 +73,7 @@ internal sealed class PlaceFollower : IDisposable
             (Places, Fit, Sequence) = (places, fit, sequence);
         }
 
+        moved.Release();
         Follow();
         _ = TellLateAsync(sequence);
     }
@@ -81,6 +83,7 @@ internal sealed class PlaceFollower : IDisposable
     {
         leaving.Cancel();
         leaving.Dispose();
+        moved.Dispose();
     }
 
     private void Follow()
@@ -104,19 +107,22 @@ internal sealed class PlaceFollower : IDisposable
         {
             for (bool again = true; again;)
             {
+                while (moved.Wait(0, CancellationToken.None))
+                {
+                    // The moves up to now are those that are taken next.
+                }
+
                 (int sequence, IReadOnlyList<CannulaPlace> places) = Now();
                 Take(sequence, placing.CirculationOfMiddle(places));
-                if (Now().Sequence != sequence)
+
+                // A move ends the rest at once.
+                if (await moved.WaitAsync(Rest, until))
                 {
                     continue;
                 }
 
-                await Task.Delay(Rest, until);
-                if (Now().Sequence == sequence)
-                {
-                    Take(sequence, placing.Circulation(places));
-                }
-
+                // All patients take longer: beside this loop, so that a move meanwhile is followed at once.
+                _ = Task.Run(() => Take(sequence, placing.Circulation(places)), until);
                 lock (gate)
                 {
                     again = Sequence != sequence;
@@ -124,7 +130,7 @@ internal sealed class PlaceFollower : IDisposable
                 }
             }
         }
-        catch (OperationCanceledException)
+        catch (Exception left) when (left is OperationCanceledException or ObjectDisposedException)
         {
             // The page was left.
         }
@@ -142,8 +148,9 @@ internal sealed class PlaceFollower : IDisposable
     {
         lock (gate)
         {
-            // What the plan says of all patients is not replaced by what one of them says.
-            if (sequence == CirculationSequence && Circulation is { Members: > 1 } && circulation.Members <= 1)
+            // What is known of all patients is not replaced by what one of them says, nor a newer place by an older one.
+            bool less = sequence == CirculationSequence && Circulation is { Members: > 1 } && circulation.Members <= 1;
+            if (less || sequence < CirculationSequence)
             {
                 return;
             }

@@ -85,7 +85,12 @@ class Cannula {
       }
     });
     this.parts.jet.setAttribute('d', jet);
-    const grip = Number(this.parts.grip.querySelector('circle').getAttribute('r'));
+    // However small the picture is, the handle stays large enough for a gloved finger.
+    const ring = this.parts.grip.querySelector('circle');
+    this.radius ??= Number(ring.getAttribute('r'));
+    const scale = this.element.ownerSVGElement.getScreenCTM()?.a ?? 1;
+    const grip = Math.max(this.radius, 23 / scale);
+    ring.setAttribute('r', grip.toFixed(1));
     this.parts.grip.setAttribute('transform', `translate(${s.startMm} ${(s.edgeMm + s.direction * grip * 1.15).toFixed(1)})`);
     this.element.setAttribute('aria-valuenow', this.depthCm.toFixed(1));
     this.element.setAttribute('aria-valuetext', `${this.depthCm.toFixed(1)} cm from the skin`);
@@ -210,6 +215,7 @@ export function mount(stage, server) {
     }
   });
 
+  on(window, 'resize', () => cannulae.forEach((c) => c.draw()));
   cannulae.forEach((c) => c.draw());
   stage.dataset.ready = 'true';
   return { leave: () => leaving.abort() };
