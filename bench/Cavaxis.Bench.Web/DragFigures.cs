@@ -35,11 +35,10 @@ internal sealed record DragFigures(string Plan, double[] FitMs, double[] Circula
         """;
 
     /// <summary>Measures the first plan and the one that returns through a side port.</summary>
+    /// <param name="browser">The browser.</param>
     /// <param name="address">Address of a workspace with the demo cases.</param>
-    public static async Task<IReadOnlyList<DragFigures>> MeasureAsync(Uri address)
+    public static async Task<IReadOnlyList<DragFigures>> MeasureAsync(IBrowser browser, Uri address)
     {
-        using IPlaywright playwright = await Playwright.CreateAsync();
-        await using IBrowser browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox"] });
         List<DragFigures> all = [];
         foreach (string plan in (string[])["fem-jug", "dual-lumen"])
         {

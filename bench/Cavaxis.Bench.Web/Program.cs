@@ -1,16 +1,21 @@
 using System.Globalization;
 using Cavaxis.Bench.Web;
+using Microsoft.Playwright;
 
-// Measures a workspace that runs; started with the address that it printed.
-if (args.Length != 1 || !Uri.TryCreate(args[0], UriKind.Absolute, out Uri? address))
+// Measures the built workspace in headless Chromium without a graphics processor: moved cannulae, then the waves of "What if?".
+// Usage: dotnet run -c Release --project bench/Cavaxis.Bench.Web
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+using WorkspaceProcess workspace = WorkspaceProcess.Start();
+using IPlaywright playwright = await Playwright.CreateAsync();
+await using IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
 {
-    Console.Error.WriteLine("Give the address that the workspace prints when it starts.");
-    return 2;
-}
-
-foreach (DragFigures figures in await DragFigures.MeasureAsync(address))
+    ExecutablePath = "/usr/bin/chromium",
+    Args = ["--no-sandbox", "--disable-gpu"],
+});
+Console.WriteLine($"{Environment.ProcessorCount} cores, 1280 x 800, no graphics processor; load {File.ReadAllText("/proc/loadavg").Split(' ')[0]}");
+foreach (DragFigures figures in await DragFigures.MeasureAsync(browser, workspace.Address))
 {
     Console.WriteLine(figures.ToString(CultureInfo.InvariantCulture));
 }
 
-return 0;
+await WaveFigures.PrintAsync(browser, workspace.Address);

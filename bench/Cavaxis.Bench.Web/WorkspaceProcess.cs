@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace Cavaxis.Bench.Waves;
+namespace Cavaxis.Bench.Web;
 
 /// <summary>The built workspace as a process of its own, with an empty store that is gone afterwards.</summary>
 internal sealed class WorkspaceProcess : IDisposable
@@ -8,10 +8,10 @@ internal sealed class WorkspaceProcess : IDisposable
     private readonly Process process;
     private readonly DirectoryInfo data;
 
-    private WorkspaceProcess(Process process, DirectoryInfo data, string address) => (this.process, this.data, Address) = (process, data, address);
+    private WorkspaceProcess(Process process, DirectoryInfo data, Uri address) => (this.process, this.data, Address) = (process, data, address);
 
     /// <summary>Where it listens.</summary>
-    public string Address { get; }
+    public Uri Address { get; }
 
     /// <summary>Starts it on a free port.</summary>
     /// <returns>The running workspace.</returns>
@@ -23,7 +23,7 @@ internal sealed class WorkspaceProcess : IDisposable
         ProcessStartInfo start = new("dotnet", [program, "--no-open", "--data", data.FullName]) { RedirectStandardOutput = true };
         Process process = Process.Start(start)!;
         string line = process.StandardOutput.ReadLine() ?? throw new InvalidOperationException("The workspace did not start.");
-        return new WorkspaceProcess(process, data, line["Workspace: ".Length..]);
+        return new WorkspaceProcess(process, data, new Uri(line["Workspace: ".Length..]));
     }
 
     /// <summary>Ends it.</summary>

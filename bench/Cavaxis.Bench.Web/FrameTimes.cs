@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Microsoft.Playwright;
 
-namespace Cavaxis.Bench.Waves;
+namespace Cavaxis.Bench.Web;
 
 /// <summary>Times between frames of the browser while the waves are drawn.</summary>
 /// <param name="PerSecond">Frames a second over the whole stretch.</param>
