@@ -40,15 +40,10 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
         int[] sweep = new int[plans.Count];
         for (int p = 0; p < plans.Count; p++)
         {
-            PlanCircuit circuit = CircuitOf(plans[p]);
-            PlanPorts ports = new(context, plans[p]);
+            PlanPatients onPlan = new(context, patients, plans[p]);
+            PlanCircuit circuit = onPlan.Circuit;
             first[p] = all.Count;
-            for (int m = 0; m < patients.Members.Count; m++)
-            {
-                int anatomy = PlanPorts.AnatomyOf(m, patients.Members.Count, context.Samples.Count);
-                all.Add(circuit.Connect(patients.Members[m], plans[p].Plan.Circuit.FlowLPerMin).With(ports.Of(anatomy)));
-            }
-
+            all.AddRange(onPlan.All());
             sweep[p] = SameSweep(plans, p) is int same ? sweep[same] : all.Count;
             if (sweep[p] == all.Count && circuit.ArterialShare > 0)
             {
@@ -61,8 +56,6 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
         return [.. plans.Select((p, i) => WithOutlook(
             p, before, [.. settled.Skip(first[i]).Take(patients.Members.Count)], [.. settled.Skip(sweep[i]).Take(SweptMembers * SweepShares.Length)]))];
     }
-
-    private PlanCircuit CircuitOf(PlannedSupport plan) => new(context, plan.Configuration, plan.Search, plan.Combination);
 
     /// <summary>Members whose valve is followed: those of the middle and of both ends of the set by contractility.</summary>
     private IEnumerable<CirculationParameters> Swept()

@@ -13,15 +13,15 @@ namespace Cavaxis.Planning.Outlook;
 
 /// <summary>Connects a patient of the circulation model to the circuit of a plan.</summary>
 /// <param name="context">The case.</param>
-/// <param name="configuration">How patient and circuit are connected.</param>
-/// <param name="search">Pressures of the combination.</param>
-/// <param name="combination">Devices and sides.</param>
-internal sealed class PlanCircuit(PlanningContext context, ConfigurationTable configuration, ConfigurationSearch search, Combination combination)
+/// <param name="plan">The plan.</param>
+internal sealed class PlanCircuit(PlanningContext context, PlannedSupport plan)
 {
+    private readonly ConfigurationSearch search = plan.Search;
+    private readonly Combination combination = plan.Combination;
     private (DropFit Drainage, DropFit Return)? drops;
 
     /// <summary>Share of the pump flow that returns to an artery.</summary>
-    public double ArterialShare => configuration.Kind switch
+    public double ArterialShare => plan.Configuration.Kind switch
     {
         SupportKind.VenoVenous => 0,
         SupportKind.VenoArterial => 1,

@@ -19,13 +19,6 @@ internal sealed class PlanPorts(PlanningContext context, PlannedSupport plan)
 {
     private readonly Dictionary<SlotOption, double> skinFromJunctionMm = new(ReferenceEqualityComparer.Instance);
 
-    /// <summary>The anatomy of a member: spread evenly over those that were sampled.</summary>
-    /// <param name="member">Number of the member, from 0.</param>
-    /// <param name="members">Members in the set.</param>
-    /// <param name="samples">Sampled anatomies.</param>
-    /// <returns>Which sample.</returns>
-    public static int AnatomyOf(int member, int members, int samples) => ((2 * member) + 1) * samples / (2 * members);
-
     /// <summary>Shares in one anatomy.</summary>
     /// <param name="anatomy">Which sample.</param>
     /// <param name="places">Cannulae that lie elsewhere than planned; null or empty for the plan as it is.</param>

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Cavaxis.Circulation.Parameters;
 using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
 using Cavaxis.Planning.Configurations;
@@ -18,11 +17,9 @@ internal sealed class PlacedCirculation
 {
     private const int KeptPlaces = 4000;
 
-    private readonly int anatomies;
     private readonly bool toVein;
     private readonly string reason;
-    private readonly PlanPorts ports;
-    private readonly CirculationParameters[] members;
+    private readonly PlanPatients members;
     private readonly Lock whole = new();
     private readonly Lock middle = new();
     private readonly ConcurrentDictionary<string, PlacingCirculation> known = new(StringComparer.Ordinal);
@@ -36,12 +33,9 @@ internal sealed class PlacedCirculation
     /// <param name="plan">The plan.</param>
     public PlacedCirculation(PlanningContext context, PatientSet patients, PlannedSupport plan)
     {
-        anatomies = context.Samples.Count;
         toVein = plan.Configuration.Kind != SupportKind.VenoArterial;
         reason = patients.Reason;
-        ports = new PlanPorts(context, plan);
-        PlanCircuit circuit = new(context, plan.Configuration, plan.Search, plan.Combination);
-        members = [.. patients.Members.Select(member => circuit.Connect(member, plan.Plan.Circuit.FlowLPerMin))];
+        members = new PlanPatients(context, patients, plan);
         middleMember = new Lazy<int>(FindMiddle);
     }
 
@@ -52,7 +46,7 @@ internal sealed class PlacedCirculation
     {
         lock (whole)
         {
-            last = CirculationSimulator.SettleForComparison([.. members.Select((_, m) => Moved(m, places))], last);
+            last = CirculationSimulator.SettleForComparison(members.All(places), last);
             return Told(last, 2);
         }
     });
@@ -65,14 +59,14 @@ internal sealed class PlacedCirculation
         lock (middle)
         {
             int member = middleMember.Value;
-            lastOfMiddle = CirculationSimulator.SettleForComparison([Moved(member, places)], lastOfMiddle is { Settled: true } from ? [from] : null)[0];
+            lastOfMiddle = CirculationSimulator.SettleForComparison([members.Of(member, places)], lastOfMiddle is { Settled: true } from ? [from] : null)[0];
             return Told([lastOfMiddle], 1);
         }
     });
 
     private PlacingCirculation Known(string who, IReadOnlyList<CannulaPlace> places, Func<PlacingCirculation> compute)
     {
-        if (members.Length == 0)
+        if (members.Count == 0)
         {
             return new PlacingCirculation(0, null, null, null, reason);
         }
@@ -91,21 +85,13 @@ internal sealed class PlacedCirculation
         return known.GetOrAdd(key, _ => compute());
     }
 
-    private CirculationParameters Moved(int member, IReadOnlyList<CannulaPlace>? places)
-    {
-        lock (ports)
-        {
-            return members[member].With(ports.Of(PlanPorts.AnatomyOf(member, members.Length, anatomies), places));
-        }
-    }
-
     /// <summary>The patient of whom the number that moving changes lies nearest the median of all, as planned.</summary>
     private int FindMiddle()
     {
         IReadOnlyList<SettledState> planned;
         lock (whole)
         {
-            planned = last ??= CirculationSimulator.SettleForComparison([.. members.Select((_, m) => Moved(m, null))]);
+            planned = last ??= CirculationSimulator.SettleForComparison(members.All());
         }
 
         CirculationQuantity counts = toVein ? CirculationQuantity.RecirculationPercent : CirculationQuantity.RightArmSaturationPercent;

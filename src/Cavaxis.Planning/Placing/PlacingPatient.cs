@@ -46,6 +46,17 @@ public sealed class PlacingPatient
         return new PlanPlacing(context, patients, Support(plan));
     }
 
+    /// <summary>The patients of a plan's outlook on the plan's circuit.</summary>
+    /// <param name="plan">A plan that was made from the same case, catalogue, rules and options.</param>
+    /// <returns>The patients, or why there are none.</returns>
+    /// <exception cref="ArgumentException">A cannula of the plan is not in the catalogue, or lacks a port that a rule speaks of.</exception>
+    public ConnectedPlan Connected(CannulationPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        PatientSet set = patients.Value;
+        return new ConnectedPlan(new PlanPatients(context, set, Support(plan)).All(), set.Assumed, set.Reason);
+    }
+
     private PlannedSupport Support(CannulationPlan plan)
     {
         ConfigurationTable configuration = ConfigurationTable.Of(plan.Configuration);

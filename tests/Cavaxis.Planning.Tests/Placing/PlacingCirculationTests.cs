@@ -1,3 +1,5 @@
+using Cavaxis.Circulation.Signals;
+using Cavaxis.Circulation.Simulation;
 using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
@@ -35,6 +37,18 @@ public class PlacingCirculationTests
         {
             Same(expected, placed.RecirculationPercent!);
         }
+    }
+
+    [Fact]
+    public void The_connected_patients_are_those_that_the_plan_stands_on()
+    {
+        CannulationPlan plan = Of(ConfigurationKind.VvDualLumenJugular);
+        ConnectedPlan connected = Patient.Connected(plan);
+        Assert.Equal(plan.Circulation!.Members, connected.Members.Count);
+        Assert.Empty(connected.Reason);
+        double[] shares = [.. CirculationSimulator.SettleForComparison(connected.Members)
+            .Select(static state => state.RequireSummary()[CirculationQuantity.RecirculationPercent])];
+        Same(plan.Circulation.RecirculationPercent!, Estimate.FromSamples(shares, Origin.Calculated));
     }
 
     [Fact]

@@ -6,10 +6,9 @@ using Cavaxis.Circulation.Parameters;
 using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
 using Cavaxis.Planning.Case;
-using Cavaxis.Planning.Outlook;
+using Cavaxis.Planning.Placing;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Running;
-using Cavaxis.Planning.Search;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Web.Desk;
 
@@ -45,7 +44,7 @@ public sealed class CirculationSource(PlanRunner runner) : ICirculationSource, I
         }
 
         string key = $"{hash}/{plan.Configuration}/{string.Join('+', plan.Cannulae.Select(static c => $"{c.DeviceId}:{c.Side}"))}";
-        return pictures.GetAsync(key, stop => Connected(key, caseFile, plan, stop), given);
+        return pictures.GetAsync(key, stop => Connected(key, runner.Placing(caseFile, json), plan, stop), given);
     }
 
     /// <inheritdoc/>
@@ -86,12 +85,12 @@ public sealed class CirculationSource(PlanRunner runner) : ICirculationSource, I
         }
     }
 
-    private RunningPicture Connected(string key, CaseFile caseFile, CannulationPlan plan, CancellationToken stop)
+    private static RunningPicture Connected(string key, PlacingPatient patient, CannulationPlan plan, CancellationToken stop)
     {
         string basis = $"No support runs. Plan {plan.Rank.ToString(CultureInfo.InvariantCulture)}, {plan.Name}, is connected to patients who agree with the case.";
         try
         {
-            ConnectedPlan connected = ConnectedPlan.Of(caseFile, runner.Catalogue, runner.Rules, new PlanningOptions(), plan);
+            ConnectedPlan connected = patient.Connected(plan);
             if (connected.Members.Count < 2)
             {
                 return RunningPicture.None(key, basis, false, Capital(connected.Reason) + ".", connected.Assumed);
