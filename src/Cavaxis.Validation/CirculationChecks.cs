@@ -123,10 +123,10 @@ public sealed class CirculationChecks : IReferenceChecks
 
     private static CirculationParameters Preset(string name) => CirculationPresets.Of(name).Parameters();
 
-    private static CirculationParameters OnArtery(CirculationParameters patient, double flowLPerMin) =>
+    internal static CirculationParameters OnArtery(CirculationParameters patient, double flowLPerMin) =>
         patient.With(CircuitOn, 1).With(ArterialShareOfReturn, 1).With(AscendingShareOfArterialReturn, 0).With(TargetFlowLPerMin, flowLPerMin);
 
-    private static ValidationRow Row(
+    internal static ValidationRow Row(
         string check, Source source, double expected, double got, string unit, Tolerance tolerance, double bound, string note = "") =>
         new("Circulation", check, source, expected, got, unit, tolerance, bound, note);
 }

@@ -4,6 +4,7 @@ using Cavaxis.Circulation.Simulation;
 using Cavaxis.Quantities;
 using static Cavaxis.Circulation.Parameters.CirculationParameter;
 using static Cavaxis.Circulation.Signals.CirculationQuantity;
+using static Cavaxis.Validation.CirculationChecks;
 
 namespace Cavaxis.Validation;
 
@@ -77,11 +78,4 @@ public sealed class PigChecks : IReferenceChecks
             "The same: rise of end-diastolic volume", Chronic, 29, filled[LeftVentricularEndDiastolicVolumeMl] - low[LeftVentricularEndDiastolicVolumeMl], "mL",
             Tolerance.Absolute, 30, "Bound: below one standard error of the difference (30 and 26 mL).");
     }
-
-    private static CirculationParameters OnArtery(CirculationParameters patient, double flowLPerMin) => patient.With(
-        (CircuitOn, 1), (ArterialShareOfReturn, 1), (AscendingShareOfArterialReturn, 0), (TargetFlowLPerMin, flowLPerMin));
-
-    private static ValidationRow Row(
-        string check, Source source, double expected, double got, string unit, Tolerance tolerance, double bound, string note = "") =>
-        new("Circulation", check, source, expected, got, unit, tolerance, bound, note);
 }

@@ -108,86 +108,58 @@ public sealed class PatientDesk : IDisposable
     /// <param name="seen">The value that stood there when the person began to change it; null for none.</param>
     /// <param name="wanted">The value; null for none.</param>
     /// <returns>True when it is saved; false when it became a conflict or the store refused it.</returns>
-    public async Task<bool> SetAsync(string path, JsonNode? seen, JsonNode? wanted)
+    public Task<bool> SetAsync(string path, JsonNode? seen, JsonNode? wanted) => InTurnAsync(async () =>
     {
-        await turn.WaitAsync();
-        try
+        while (Version is CaseVersion from)
         {
-            while (Version is CaseVersion from)
+            JsonNode? there = Draft.At(path);
+            if (JsonNode.DeepEquals(there, wanted))
             {
-                JsonNode? there = Draft.At(path);
-                if (JsonNode.DeepEquals(there, wanted))
-                {
-                    return true;
-                }
-
-                if (!JsonNode.DeepEquals(there, seen))
-                {
-                    conflicts.RemoveAll(c => c.Path == path);
-                    conflicts.Add(new CaseConflict(path, there, wanted));
-                    return false;
-                }
-
-                SaveOutcome outcome = await shelf.SaveAsync(from.Id, Draft.With(path, wanted).Json, from.Number, path);
-                storing = [];
-                Show(outcome.Newest);
-                if (outcome.Saved)
-                {
-                    return true;
-                }
+                return true;
             }
 
-            return false;
+            if (!JsonNode.DeepEquals(there, seen))
+            {
+                conflicts.RemoveAll(c => c.Path == path);
+                conflicts.Add(new CaseConflict(path, there, wanted));
+                return false;
+            }
+
+            SaveOutcome outcome = await shelf.SaveAsync(from.Id, Draft.With(path, wanted).Json, from.Number, path);
+            storing = [];
+            Show(outcome.Newest);
+            if (outcome.Saved)
+            {
+                return true;
+            }
         }
-        catch (InputFaultException fault)
-        {
-            storing = fault.Faults;
-            return false;
-        }
-        finally
-        {
-            turn.Release();
-            Tell();
-        }
-    }
+
+        return false;
+    });
 
     /// <summary>Replaces the case as a whole.</summary>
     /// <param name="json">The text: a JSON object.</param>
     /// <param name="from">Number of the version that it was made from.</param>
     /// <param name="change">What happened, in words.</param>
     /// <returns>True when it is saved.</returns>
-    public async Task<bool> ReplaceAsync(string json, long from, string change)
+    public Task<bool> ReplaceAsync(string json, long from, string change) => InTurnAsync(async () =>
     {
-        await turn.WaitAsync();
-        try
+        if (Id is not string id)
         {
-            if (Id is not string id)
-            {
-                return false;
-            }
-
-            SaveOutcome outcome = await shelf.SaveAsync(id, json, from, change);
-            storing = [];
-            if (!outcome.Saved)
-            {
-                conflicts.Clear();
-                conflicts.Add(new CaseConflict(string.Empty, JsonValue.Create(outcome.Newest.Json), JsonValue.Create(json)));
-            }
-
-            Show(outcome.Newest);
-            return outcome.Saved;
-        }
-        catch (InputFaultException fault)
-        {
-            storing = fault.Faults;
             return false;
         }
-        finally
+
+        SaveOutcome outcome = await shelf.SaveAsync(id, json, from, change);
+        storing = [];
+        if (!outcome.Saved)
         {
-            turn.Release();
-            Tell();
+            conflicts.Clear();
+            conflicts.Add(new CaseConflict(string.Empty, JsonValue.Create(outcome.Newest.Json), JsonValue.Create(json)));
         }
-    }
+
+        Show(outcome.Newest);
+        return outcome.Saved;
+    });
 
     /// <summary>Decides a conflict.</summary>
     /// <param name="conflict">One of <see cref="Conflicts"/>.</param>
@@ -231,17 +203,29 @@ public sealed class PatientDesk : IDisposable
             return;
         }
 
-        await turn.WaitAsync();
-        try
+        await InTurnAsync(async () =>
         {
             if (number > Version?.Number && await shelf.OpenAsync(id) is CaseVersion newest)
             {
                 Show(newest);
             }
+
+            return true;
+        });
+    }
+
+    /// <summary>One thing after the other: a fault of the store is told, and every end of work.</summary>
+    private async Task<bool> InTurnAsync(Func<Task<bool>> work)
+    {
+        await turn.WaitAsync();
+        try
+        {
+            return await work();
         }
         catch (InputFaultException fault)
         {
             storing = fault.Faults;
+            return false;
         }
         finally
         {

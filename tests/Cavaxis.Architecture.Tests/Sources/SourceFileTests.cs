@@ -9,7 +9,7 @@ public partial class SourceFileTests
     [Fact]
     public void A_file_is_named_for_the_type_in_it() => AssertNone(
         Repository.SourceFiles().Where(static f => Path.GetFileName(f) != "Program.cs")
-            .Where(static f => !HoldsItsType(TypeName(f), File.ReadAllText(f))));
+            .Where(static f => !HoldsItsType(Path.GetFileNameWithoutExtension(f), File.ReadAllText(f))));
 
     [Theory]
     [InlineData("Cannula", "namespace A;\n\npublic sealed class Tube;\n", false)]
@@ -62,9 +62,6 @@ public partial class SourceFileTests
     [InlineData("#pragma warning " + "disable CA1031")]
     [InlineData("#pragma warning " + "disable")]
     public void A_silenced_analyser_without_a_reason_is_found(string line) => Assert.Matches(SilencedWithoutReason(), line);
-
-    /// <summary>A page and the code beside it share the name of its type: Page.razor and Page.razor.cs.</summary>
-    private static string TypeName(string file) => Path.GetFileNameWithoutExtension(file.Replace(".razor.cs", ".cs", StringComparison.Ordinal));
 
     private static bool HoldsItsType(string name, string text) => Regex.IsMatch(
         text, $@"^(public |internal |file )((abstract|sealed|static|readonly|ref|partial) )*(class|record struct|record class|record|struct|interface|enum) {name}\b(?!\w)", RegexOptions.Multiline);

@@ -62,7 +62,7 @@ internal sealed class PressureFlow
     public string Return => Path(static p => p.ReturnPressureMmHg);
 
     /// <summary>Flows on the axis.</summary>
-    public IEnumerable<double> FlowTicks => Enumerable.Range(0, (int)mostFlow + 1).Where(f => mostFlow > 4 ? f % 2 == 0 : true).Select(static f => (double)f);
+    public IEnumerable<double> FlowTicks => Enumerable.Range(0, (int)mostFlow + 1).Where(f => mostFlow <= 4 || f % 2 == 0).Select(static f => (double)f);
 
     /// <summary>Pressures on the axis.</summary>
     public IEnumerable<double> PressureTicks

@@ -59,32 +59,14 @@ public sealed class WhatIfSession(ICirculationSource source) : IDisposable
         opening = new CancellationTokenSource();
         CancellationToken given = opening.Token;
         Changed?.Invoke();
-        try
-        {
-            RunningPicture picture = await source.OpenAsync(caseFile, json, plan, given);
-            if (!given.IsCancellationRequested)
+        await ComputeAsync(
+            async () =>
             {
-                (Picture, Outcome, IsStale, Trouble) = (picture, null, false, string.Empty);
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // A newer state of the case is wanted, or the person stopped it.
-        }
-#pragma warning disable CA1031 // A fault of the program must not take the page down: it is told, and the rest of the page stays usable.
-        catch (Exception fault)
-#pragma warning restore CA1031
-        {
-            Fail(fault, given);
-        }
-        finally
-        {
-            if (!given.IsCancellationRequested)
-            {
-                IsOpening = false;
-                Changed?.Invoke();
-            }
-        }
+                RunningPicture picture = await source.OpenAsync(caseFile, json, plan, given);
+                return () => (Picture, Outcome, IsStale, Trouble) = (picture, null, false, string.Empty);
+            },
+            () => IsOpening = false,
+            given);
     }
 
     /// <summary>Asks what changes do. With none the present circulation is shown again.</summary>
@@ -105,32 +87,14 @@ public sealed class WhatIfSession(ICirculationSource source) : IDisposable
 
         IsAsking = true;
         Changed?.Invoke();
-        try
-        {
-            WhatIfOutcome outcome = await source.AskAsync(picture, changes, given);
-            if (!given.IsCancellationRequested)
+        await ComputeAsync(
+            async () =>
             {
-                (Outcome, Trouble) = (outcome, string.Empty);
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // A newer question, or the person stopped it.
-        }
-#pragma warning disable CA1031 // As above.
-        catch (Exception fault)
-#pragma warning restore CA1031
-        {
-            Fail(fault, given);
-        }
-        finally
-        {
-            if (!given.IsCancellationRequested)
-            {
-                IsAsking = false;
-                Changed?.Invoke();
-            }
-        }
+                WhatIfOutcome outcome = await source.AskAsync(picture, changes, given);
+                return () => (Outcome, Trouble) = (outcome, string.Empty);
+            },
+            () => IsAsking = false,
+            given);
     }
 
     /// <summary>Stops what is being computed. What was shown before stays.</summary>
@@ -161,11 +125,37 @@ public sealed class WhatIfSession(ICirculationSource source) : IDisposable
         asking.Cancel();
     }
 
-    private void Fail(Exception fault, CancellationToken given)
+    /// <summary>Computes; what comes out is taken, and the end told, only while it is still wanted.</summary>
+    private async Task ComputeAsync(Func<Task<Action>> compute, Action end, CancellationToken given)
     {
-        if (!given.IsCancellationRequested)
+        try
         {
-            Trouble = $"It could not be computed: {fault.Message}";
+            Action take = await compute();
+            if (!given.IsCancellationRequested)
+            {
+                take();
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // Something newer is wanted, or the person stopped it.
+        }
+#pragma warning disable CA1031 // A fault of the program must not take the page down: it is told, and the rest of the page stays usable.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            if (!given.IsCancellationRequested)
+            {
+                Trouble = $"It could not be computed: {fault.Message}";
+            }
+        }
+        finally
+        {
+            if (!given.IsCancellationRequested)
+            {
+                end();
+                Changed?.Invoke();
+            }
         }
     }
 }
