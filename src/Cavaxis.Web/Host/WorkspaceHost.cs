@@ -76,6 +76,8 @@ public static class WorkspaceHost
             app.UsePathBase(options.BasePath);
         }
 
+        // Said here, or routes would be looked for before the path is taken off, and the page's socket would not be found.
+        app.UseRouting();
         app.Use(SecurityHeaders.AddAsync);
         app.UseAntiforgery();
         app.MapStaticAssets();

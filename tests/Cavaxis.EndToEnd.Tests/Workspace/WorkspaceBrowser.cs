@@ -49,6 +49,18 @@ public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
         return page;
     }
 
+    /// <summary>Opens a page of another server, whose certificate nobody has signed, in a window that shares nothing with others.</summary>
+    /// <param name="address">The whole address.</param>
+    public async Task<IPage> OpenElsewhereAsync(Uri address)
+    {
+        IBrowserContext window = await browser!.NewContextAsync(new() { IgnoreHTTPSErrors = true, ReducedMotion = ReducedMotion.Reduce });
+        window.SetDefaultTimeout(20_000);
+        IPage page = await window.NewPageAsync();
+        await page.GotoAsync(address.ToString());
+        await AliveAsync(page);
+        return page;
+    }
+
     /// <summary>Waits until the page can be worked with.</summary>
     public static Task AliveAsync(IPage page) => page.Locator("html[data-alive]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 

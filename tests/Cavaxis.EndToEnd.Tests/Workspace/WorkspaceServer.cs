@@ -9,9 +9,11 @@ public sealed class WorkspaceServer : IDisposable
     private const string Announcement = "Workspace: ";
 
     private readonly string data;
+    private readonly string[] options;
     private Process process;
 
-    private WorkspaceServer(string data, Process process, Uri address) => (this.data, this.process, Address) = (data, process, address);
+    private WorkspaceServer(string data, string[] options, Process process, Uri address) =>
+        (this.data, this.options, this.process, Address) = (data, options, process, address);
 
     /// <summary>The built program, of the same build configuration as these tests.</summary>
     public static string Program { get; } =
@@ -21,10 +23,12 @@ public sealed class WorkspaceServer : IDisposable
     public Uri Address { get; }
 
     /// <summary>Starts it and waits until it answers.</summary>
-    public static async Task<WorkspaceServer> StartAsync(string data)
+    /// <param name="data">Folder of its store.</param>
+    /// <param name="options">Further options of the command line.</param>
+    public static async Task<WorkspaceServer> StartAsync(string data, params string[] options)
     {
-        (Process process, Uri address) = await LaunchAsync(data, port: 0);
-        return new WorkspaceServer(data, process, address);
+        (Process process, Uri address) = await LaunchAsync(data, options, port: 0);
+        return new WorkspaceServer(data, options, process, address);
     }
 
     /// <summary>Kills it as a power cut would.</summary>
@@ -38,7 +42,7 @@ public sealed class WorkspaceServer : IDisposable
     public async Task RestartAsync()
     {
         process.Dispose();
-        (process, _) = await LaunchAsync(data, Address.Port);
+        (process, _) = await LaunchAsync(data, options, Address.Port);
     }
 
     public void Dispose()
@@ -51,10 +55,10 @@ public sealed class WorkspaceServer : IDisposable
         process.Dispose();
     }
 
-    private static async Task<(Process Process, Uri Address)> LaunchAsync(string data, int port)
+    private static async Task<(Process Process, Uri Address)> LaunchAsync(string data, string[] options, int port)
     {
         Process process = CavaxisProcess.Start(
-            "dotnet", [Program, "--no-open", "--data", data, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture)], new Dictionary<string, string>());
+            "dotnet", [Program, "--no-open", "--data", data, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture), .. options], new Dictionary<string, string>());
         string? line = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(60));
         if (line?.StartsWith(Announcement, StringComparison.Ordinal) != true)
         {
