@@ -2,7 +2,7 @@ using System.Globalization;
 using Cavaxis.Bench.Web;
 using Microsoft.Playwright;
 
-// Measures the built workspace in headless Chromium without a graphics processor: moved cannulae, then the waves of "What if?".
+// Measures the built workspace in headless Chromium without a graphics processor: pages, moved cannulae, then the waves of "What if?".
 // Usage: dotnet run -c Release --project bench/Cavaxis.Bench.Web
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 using WorkspaceProcess workspace = WorkspaceProcess.Start();
@@ -13,6 +13,7 @@ await using IBrowser browser = await playwright.Chromium.LaunchAsync(new Browser
     Args = ["--no-sandbox", "--disable-gpu"],
 });
 Console.WriteLine($"{Environment.ProcessorCount} cores, 1280 x 800, no graphics processor; load {File.ReadAllText("/proc/loadavg").Split(' ')[0]}");
+await ViewFigures.PrintAsync(browser, workspace.Address);
 foreach (DragFigures figures in await DragFigures.MeasureAsync(browser, workspace.Address))
 {
     Console.WriteLine(figures.ToString(CultureInfo.InvariantCulture));

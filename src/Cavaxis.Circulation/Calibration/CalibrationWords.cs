@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Circulation.Parameters;
 using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
 
@@ -34,7 +35,7 @@ internal static class CalibrationWords
             {
                 sentences.Add(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{words}: the readings take away {Math.Max(0, 100 * p.Determined):F0} % of its prior variance; it stays between {p.Posterior.Low:G3} and {p.Posterior.High:G3}."));
+                    $"{words}: the readings take away {Math.Max(0, 100 * p.Determined):F0} % of its prior variance; it stays between {p.Posterior.Low:G3} and {p.Posterior.High:G3}{Unit(p)}."));
             }
 
             for (int j = 0; j < i; j++)
@@ -111,6 +112,8 @@ internal static class CalibrationWords
 
         return sentences;
     }
+
+    private static string Unit(FittedParameter fitted) => ParameterTable.Of(fitted.Parameter).Unit is { Length: > 0 } unit and not "1" ? " " + unit : string.Empty;
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -2,6 +2,7 @@ using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Body;
 using Cavaxis.Devices.Cannulae;
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Quantities;
@@ -30,22 +31,49 @@ public sealed class PlanScene
         ArgumentNullException.ThrowIfNull(catalogue);
         PlanScene scene = new(result);
         PlacedCannula[] onAxis = [.. plan.Cannulae.Where(cannula => cannula.Fit is not null)];
-        return new AxisScene
+        return scene.Anatomy() with
         {
             Title = $"Axis and cannulae: {plan.Name}",
             Description = string.Join(" ", onAxis.Select(Words)),
-            ZeroName = "SCAJ",
-            Segments = scene.Segments(),
-            Landmarks = scene.Landmarks(),
-            Tricuspid = new TricuspidOpening(
-                scene.Value(AxisDimension.TricuspidFraction) * scene.Icaj,
-                scene.Value(AxisDimension.TricuspidDiameter),
-                scene.Value(AxisDimension.TricuspidDistance)),
-            Entries = [.. onAxis.Select(scene.Entry).Distinct()],
+            Entries = [.. onAxis.Select(cannula => scene.Entry(cannula.Route, cannula.Side)).Distinct()],
             Cannulae = [.. onAxis.Select(cannula => scene.Cannula(cannula, catalogue))],
-            Note = "Medians of this patient's sampled anatomies; bands hold nine tenths of them.",
         };
     }
+
+    /// <summary>The scene of support that runs: its venous cannulae at the depths that the case tells, in the same axis.</summary>
+    /// <param name="result">The planning result, for the axis.</param>
+    /// <param name="running">The support.</param>
+    /// <param name="catalogue">The catalogue, for hole groups.</param>
+    /// <returns>The scene; a cannula without depth, device or side is not drawn.</returns>
+    public static AxisScene Of(PlanningResult result, RunningSection running, DeviceCatalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(running);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        PlanScene scene = new(result);
+        RunningCannula[] lying = [.. running.Cannulae.Where(c => c is { DepthCm: not null, Side: not null, Route: AccessRoute.Jugular or AccessRoute.FemoralVein } && catalogue.FindCannula(c.Device) is not null)];
+        return scene.Anatomy() with
+        {
+            Title = "Axis and cannulae as they lie",
+            Description = lying.Length == 0
+                ? "The case does not tell how deep the cannulae lie."
+                : string.Join(" ", lying.Select(c => FormattableString.Invariant($"{catalogue.Cannula(c.Device).OuterDiameterFrench:F0} Fr {PlainWords.Role(c.Role)} through the {PlainWords.Vessel(c.Route!.Value, c.Side!.Value)}, {c.DepthCm!.Value:F1} cm from the skin."))),
+            Entries = [.. lying.Select(c => scene.Entry(c.Route!.Value, c.Side!.Value)).Distinct()],
+            Cannulae = [.. lying.Select(c => scene.Lying(c, catalogue.Cannula(c.Device)))],
+        };
+    }
+
+    private AxisScene Anatomy() => new()
+    {
+        Title = "Axis",
+        Description = string.Empty,
+        ZeroName = "SCAJ",
+        Segments = Segments(),
+        Landmarks = Landmarks(),
+        Tricuspid = new TricuspidOpening(
+            Value(AxisDimension.TricuspidFraction) * Icaj, Value(AxisDimension.TricuspidDiameter), Value(AxisDimension.TricuspidDistance)),
+        Note = "Medians of this patient's sampled anatomies; bands hold nine tenths of them.",
+    };
 
     private double Icaj => Value(AxisDimension.AtrialSpan);
 
@@ -96,25 +124,25 @@ public sealed class PlanScene
             middle + double.Hypot(span.High - span.Value, below.High - below.Value));
     }
 
-    private static EntrySite Site(PlacedCannula cannula) => (cannula.Route, cannula.Side) switch
+    private static EntrySite Site(AccessRoute route, BodySide side) => (route, side) switch
     {
         (AccessRoute.Jugular, BodySide.Right) => EntrySite.RightNeck,
         (AccessRoute.Jugular, BodySide.Left) => EntrySite.LeftNeck,
         (AccessRoute.FemoralVein, BodySide.Right) => EntrySite.RightGroin,
         (AccessRoute.FemoralVein, BodySide.Left) => EntrySite.LeftGroin,
-        _ => throw new ArgumentException($"{cannula.Route} does not reach the axis.", nameof(cannula)),
+        _ => throw new ArgumentException($"{route} does not reach the axis.", nameof(route)),
     };
 
-    private SkinEntry Entry(PlacedCannula cannula)
+    private SkinEntry Entry(AccessRoute route, BodySide side)
     {
-        bool neck = cannula.Route == AccessRoute.Jugular;
-        bool left = cannula.Side == BodySide.Left;
+        bool neck = route == AccessRoute.Jugular;
+        bool left = side == BodySide.Left;
         Estimate way = axis[neck ? AxisDimension.RightNeckSkinToScaj : AxisDimension.RightGroinSkinToIcaj];
         double extra = left ? Value(neck ? AxisDimension.LeftNeckExtra : AxisDimension.LeftGroinExtra) : 0;
         Spread position = neck
             ? new Spread(-way.Value - extra, -way.High - extra, -way.Low - extra)
             : new Spread(Icaj + way.Value + extra, Icaj + way.Low + extra, Icaj + way.High + extra);
-        return new SkinEntry(Site(cannula), $"skin, {PlainWords.Vessel(cannula.Route, cannula.Side)}", position);
+        return new SkinEntry(Site(route, side), $"skin, {PlainWords.Vessel(route, side)}", position);
     }
 
     private SceneCannula Cannula(PlacedCannula placed, DeviceCatalogue catalogue)
@@ -122,22 +150,34 @@ public sealed class PlanScene
         Cannula cannula = catalogue.Cannula(placed.DeviceId);
         CannulaFit fit = placed.Fit ?? throw new ArgumentException("The cannula has no fit.", nameof(placed));
         PortPosition tip = fit.Ports.FirstOrDefault(port => port.Port == "tip") ?? fit.Ports[0];
-        Spread skin = Entry(placed).PositionMm;
         double depth = fit.PlannedDepthCm.Value * 10;
-        int direction = placed.Route == AccessRoute.Jugular ? 1 : -1;
-        Spread At(double fromTip)
-        {
-            double shift = direction * (depth - fromTip);
-            return new Spread(skin.Median + shift, skin.Low + shift, skin.High + shift);
-        }
-
+        Spread At(double fromTip) => Inward(placed.Route, placed.Side, depth - fromTip);
         return new SceneCannula(
             FormattableString.Invariant($"{placed.OuterDiameterFrench:F0} Fr {PlainWords.Role(placed.Role)}"),
-            Site(placed),
+            Site(placed.Route, placed.Side),
             cannula.OuterDiameterMm,
             tip.Port == "tip" ? Spread.Of(tip.BelowScajMm) : At(0),
-            [.. cannula.Lumens.SelectMany(lumen => Groups(lumen)).Select(group => Port(placed, group.Group, group.Purpose, At(group.Group.FromTipMm), fit))],
+            [.. cannula.Lumens.SelectMany(lumen => Groups(lumen)).Select(group => Port(placed.Role, group.Group, group.Purpose, At(group.Group.FromTipMm), fit.Ports))],
             tip.Port == "tip" ? Zone(tip) : null);
+    }
+
+    private SceneCannula Lying(RunningCannula lying, Cannula cannula)
+    {
+        (AccessRoute route, BodySide side, double depth) = (lying.Route!.Value, lying.Side!.Value, lying.DepthCm!.Value * 10);
+        return new SceneCannula(
+            FormattableString.Invariant($"{cannula.OuterDiameterFrench:F0} Fr {PlainWords.Role(lying.Role)}"),
+            Site(route, side),
+            cannula.OuterDiameterMm,
+            Inward(route, side, depth),
+            [.. cannula.Lumens.SelectMany(lumen => Groups(lumen)).Select(group => Port(lying.Role, group.Group, group.Purpose, Inward(route, side, depth - group.Group.FromTipMm), []))]);
+    }
+
+    /// <summary>Place on the axis of what lies some way inside the skin, mm.</summary>
+    private Spread Inward(AccessRoute route, BodySide side, double insideMm)
+    {
+        Spread skin = Entry(route, side).PositionMm;
+        double shift = route == AccessRoute.Jugular ? insideMm : -insideMm;
+        return new Spread(skin.Median + shift, skin.Low + shift, skin.High + shift);
     }
 
     /// <summary>Groups of one name are drawn as one port over their whole length.</summary>
@@ -151,20 +191,20 @@ public sealed class PlanScene
             return (widest with { FromTipMm = (near + far) / 2, SpanMm = far - near }, lumen.Purpose);
         });
 
-    private static ScenePort Port(PlacedCannula placed, HoleGroup group, LumenPurpose purpose, Spread position, CannulaFit fit)
+    private static ScenePort Port(CannulaRole role, HoleGroup group, LumenPurpose purpose, Spread position, IReadOnlyList<PortPosition> rules)
     {
-        PortPosition? rule = fit.Ports.FirstOrDefault(port => port.Port == group.Name);
-        return new ScenePort(group.Name, purpose, position, group.SpanMm, Facing(placed, group), rule is null ? null : Zone(rule));
+        PortPosition? rule = rules.FirstOrDefault(port => port.Port == group.Name);
+        return new ScenePort(group.Name, purpose, position, group.SpanMm, Facing(role, group), rule is null ? null : Zone(rule));
     }
 
     private static PortZone? Zone(PortPosition rule) => rule.ZoneFromMm.Value > rule.ZoneToMm.Value
         ? null
         : new PortZone(rule.ZoneFromMm.Value, rule.ZoneToMm.Value, rule.ProbabilityInZone >= EnoughInZone, rule.ProbabilityInZone);
 
-    private static PortFacing Facing(PlacedCannula placed, HoleGroup group) => group.Facing switch
+    private static PortFacing Facing(CannulaRole role, HoleGroup group) => group.Facing switch
     {
         HoleFacing.End => PortFacing.End,
-        HoleFacing.OneSide => placed.Role == CannulaRole.DualLumen ? PortFacing.TowardTricuspid : PortFacing.Unknown,
+        HoleFacing.OneSide => role == CannulaRole.DualLumen ? PortFacing.TowardTricuspid : PortFacing.Unknown,
         _ => PortFacing.AllRound,
     };
 

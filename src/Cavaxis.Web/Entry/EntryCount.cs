@@ -35,7 +35,7 @@ public sealed record EntryCount(int Known, int NotKnown, int All, int Faulty)
                 known++;
             }
 
-            faulty += check.At(draft.FaultPath(field.Path)).Any() ? 1 : 0;
+            faulty += check.At(draft.FaultPath(field.Path)).Any() || (field.NamedBy is string name && check.At(draft.FaultPath(name)).Any()) ? 1 : 0;
         }
 
         return new EntryCount(known, notKnown, all, faulty);

@@ -10,6 +10,12 @@ namespace Cavaxis.Web.Entry;
 /// <param name="Hint">What is accepted, and what is taken when it is left out.</param>
 public sealed record EntryField(string Path, RecordField Shape, string Label, string Unit, string Hint)
 {
+    /// <summary>Answers that are offered; empty where the field is typed or has its own words.</summary>
+    public IReadOnlyList<EntryChoice> Choices { get; init; } = [];
+
+    /// <summary>Path of the word that names the entry this field lies in: its faults are told at this field. Null for none.</summary>
+    public string? NamedBy { get; init; }
+
     /// <summary>Identifier of its element on the page.</summary>
     public string ElementId => "f-" + string.Concat(Path.Select(static c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 

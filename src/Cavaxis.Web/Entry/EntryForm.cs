@@ -1,6 +1,7 @@
 using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Body;
 using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Information;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;
@@ -50,9 +51,9 @@ public static class EntryForm
             new("vessels", "Vessels", MeaningOf("vessels"), Vessels()),
             new("axis", "Axis", MeaningOf("axis"), Axis()),
             new("access", "Access and obstacles", "How the vessels are to be entered, and what is in the way of a wire or a cannula.", [Section("access"), Section("obstacles")]),
-            new("resources", "Resources", MeaningOf("resources"), [Section("resources")]),
+            new("resources", "Resources", MeaningOf("resources"), [Section("resources"), OnHand()]),
             new("ventilation", "Ventilation", MeaningOf("ventilation"), [Section("ventilation")]),
-            new("running", "Running support", MeaningOf("running"), [Section("running")]),
+            new("running", "Running support", MeaningOf("running"), [RunningCircuit(), .. RunningCannulae()]),
             new("observations", "Readings", MeaningOf("observations"), [Section("observations")]),
         ];
     }
@@ -65,6 +66,36 @@ public static class EntryForm
         RecordField shape = RecordShape.Of(typeof(CaseFile)).Find(section)!;
         return new(string.Empty, [.. RecordShape.Of(shape.Type).Fields.Where(static f => f.Kind is not (FieldKind.List or FieldKind.Record)).Select(f => Field($"{section}.{f.Name}", f))]);
     }
+
+    private static EntryRow OnHand()
+    {
+        EntryField field = Field("devicesOnHand", RecordShape.Of(typeof(CaseFile)).Find("devicesOnHand")!);
+        return new("Devices on hand", [field with { Label = "What is on the shelf", Hint = "none chosen: the whole catalogue is considered", Choices = DeviceChoices.All }]);
+    }
+
+    private static EntryRow RunningCircuit()
+    {
+        EntryRow section = Section("running");
+        return section with
+        {
+            Fields = [.. section.Fields.Select(static f => f.Path switch
+            {
+                "running.pump" => f with { Choices = DeviceChoices.Pumps },
+                "running.membraneLung" => f with { Choices = DeviceChoices.MembraneLungs },
+                _ => f,
+            })],
+        };
+    }
+
+    /// <summary>A row for each thing that a cannula may do. A second cannula that does the same is written in the case file.</summary>
+    private static IEnumerable<EntryRow> RunningCannulae() => Enum.GetValues<CannulaRole>().Select(static role => new EntryRow(
+        $"Cannula: {PlainWords.Role(role)}",
+        [.. RecordShape.Of(typeof(RunningCannula)).Fields.Where(f => f.Name != "role" && (f.Name != "rotationDeg" || role == CannulaRole.DualLumen)).Select(f =>
+        {
+            string entry = $"running.cannulae[role={JsonName.Of(role.ToString())}]";
+            EntryField field = Field($"{entry}.{f.Name}", f);
+            return f.Name == "device" ? field with { Label = "Device", Choices = DeviceChoices.For(role), NamedBy = $"{entry}.role" } : field;
+        })]));
 
     private static IReadOnlyList<EntryRow> Vessels() =>
     [

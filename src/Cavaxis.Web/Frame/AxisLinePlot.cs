@@ -10,6 +10,9 @@ internal sealed class AxisLinePlot(AxisScene scene)
     /// <summary>Half the width of the picture, mm.</summary>
     public const double HalfWidth = 72;
 
+    /// <summary>Left edge, mm: the words stand there, clear of the atrium.</summary>
+    public const double Left = -88;
+
     private const double Above = 30;
     private const double Below = 40;
     private const double BelowTip = 12;
@@ -23,7 +26,7 @@ internal sealed class AxisLinePlot(AxisScene scene)
         scene.Cannulae.Select(static c => c.TipMm.Median).DefaultIfEmpty(0).Max() + BelowTip);
 
     /// <summary>The window of the picture.</summary>
-    public string ViewBox => Invariant($"{-HalfWidth:F0} {Top:F1} {2 * HalfWidth:F0} {Bottom - Top:F1}");
+    public string ViewBox => Invariant($"{Left:F0} {Top:F1} {HalfWidth - Left:F0} {Bottom - Top:F1}");
 
     /// <summary>The outline of the trunk. Seen from the front: the patient's right is on the left.</summary>
     public string Trunk

@@ -62,6 +62,29 @@ public class SharedWorkTests
         Assert.Equal(3, await work.GetAsync("a", static _ => 3, CancellationToken.None));
     }
 
+    [Fact]
+    public async Task Work_that_was_busy_when_its_turn_to_be_dropped_came_is_dropped_later()
+    {
+        using SharedWork<int> work = new(2);
+        using ManualResetEventSlim go = new();
+        Task<int> slow = work.GetAsync("slow", _ => Run(go), CancellationToken.None);
+        for (int i = 0; i < 5; i++)
+        {
+            await work.GetAsync($"quick{i}", static _ => 1, CancellationToken.None);
+        }
+
+        Assert.Equal(2, work.Count);
+        go.Set();
+        Assert.Equal(7, await slow);
+        for (int i = 5; i < 10; i++)
+        {
+            await work.GetAsync($"quick{i}", static _ => 1, CancellationToken.None);
+        }
+
+        Assert.Equal(2, work.Count);
+        Assert.Equal(8, await work.GetAsync("slow", static _ => 8, CancellationToken.None));
+    }
+
     private int Run(ManualResetEventSlim go)
     {
         go.Wait();

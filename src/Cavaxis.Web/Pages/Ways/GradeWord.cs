@@ -16,4 +16,13 @@ internal sealed record GradeWord(string Words, string Shape, string Key)
         FindingGrade.Warning => new("Warning", "▲", "warn"),
         _ => new("Caution", "●", "note"),
     };
+
+    /// <summary>How many there are, such as "1 stop" or "3 cautions".</summary>
+    /// <param name="grade">The grade.</param>
+    /// <param name="count">How many.</param>
+    public static string Counted(FindingGrade grade, int count)
+    {
+        string word = Of(grade).Words.ToLowerInvariant();
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{count} {word}{(count == 1 ? string.Empty : "s")}");
+    }
 }

@@ -63,8 +63,8 @@ internal sealed record AnswerWords(
     {
         string why = string.Join(" ", result.LeftOut.Select(static l => l.Sentence));
         return result.Found
-            ? string.Create(CultureInfo.InvariantCulture, $"Bands over {result.Used} of {result.Members} members.{(why.Length > 0 ? " Left out: " + why : " None is left out.")}")
-            : string.Create(CultureInfo.InvariantCulture, $"Only {result.Used} of {result.Members} members are left, too few for bands. {why}");
+            ? string.Create(CultureInfo.InvariantCulture, $"Bands over {result.Used} of {result.Members} patients that fit.{(why.Length > 0 ? " Left out: " + why : string.Empty)}")
+            : string.Create(CultureInfo.InvariantCulture, $"Only {result.Used} of {result.Members} patients that fit are left, too few for bands. {why}");
     }
 
     private static string Sure(RunningPicture picture, WhatIfResult result)

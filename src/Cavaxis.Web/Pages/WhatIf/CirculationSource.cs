@@ -116,7 +116,7 @@ public sealed class CirculationSource(PlanRunner runner) : ICirculationSource, I
         WhatIfResult present = Circulation.Calibration.WhatIf.Compute(members, [], stop);
         return present.Found
             ? bare with { Ensemble = members, Present = present, Levers = LeverSearch.Of(bare, stop) }
-            : RunningPicture.None(bare.Key, bare.Basis, bare.IsFitted, $"Only {present.Used} of {present.Members} members come to rest, too few for bands. {string.Join(" ", present.LeftOut.Select(static l => l.Sentence))}", bare.Assumed);
+            : RunningPicture.None(bare.Key, bare.Basis, bare.IsFitted, $"Only {present.Used} of {present.Members} patients that fit come to rest, too few for bands. {string.Join(" ", present.LeftOut.Select(static l => l.Sentence))}", bare.Assumed);
     }
 
     private static WhatIfOutcome Answer(RunningPicture picture, IReadOnlyList<ParameterChange> changes, CancellationToken stop)
@@ -161,7 +161,10 @@ public sealed class CirculationSource(PlanRunner runner) : ICirculationSource, I
             .ToDictionary(static entry => entry.Key, static entry => entry.Value);
     }
 
-    private static IReadOnlyList<string> Assumed(CirculationSetup setup) => [.. setup.Assumed.Select(static m => $"{m.Field}: {m.UsedInstead}")];
+    private static IReadOnlyList<string> Assumed(CirculationSetup setup) => [.. setup.Assumed.Select(static m => $"{string.Join(", ", m.Field.Split(", ").Select(Label))}: {m.UsedInstead}")];
+
+    /// <summary>A field of the case as the entry calls it; other words as they are.</summary>
+    private static string Label(string field) => Entry.EntryForm.FieldOf(field) is { } asked && asked.Path == field ? asked.Label : field;
 
     private static string Sentence(InputFaultException fault) => string.Join(" ", fault.Faults.Select(static f => $"{f.Field}: {f.Value}; accepted: {f.Accepted}. {f.Remedy}"));
 

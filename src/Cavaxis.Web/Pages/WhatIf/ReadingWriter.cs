@@ -53,7 +53,7 @@ internal static partial class ReadingWriter
             ? "; none of the chains of cause that are looked for holds by itself"
             : " because " + Braces().Replace(cause.Because, m => Values(facts, Enum.Parse<CirculationQuantity>(m.Groups[1].Value)));
         string text = $"{rule.Words} {verb} from {Number(rule.Quantity, before.Value)} to {Number(rule.Quantity, after.Value)}{Unit(rule.Quantity)}"
-            + $" (by {Number(rule.Quantity, difference.Low)} to {Number(rule.Quantity, difference.High)} in nine tenths of the members){because}.";
+            + $" (by {Number(rule.Quantity, difference.Low)} to {Number(rule.Quantity, difference.High)} in nine tenths of the patients that fit){because}.";
         return new ReadingSentence(rule.Quantity, text, rule.LookNext, rule.Question, cause is not null);
     }
 

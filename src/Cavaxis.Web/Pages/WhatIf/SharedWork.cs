@@ -46,6 +46,18 @@ internal sealed class SharedWork<T>(int kept) : IDisposable
         }
     }
 
+    /// <summary>How many works are kept or running.</summary>
+    public int Count
+    {
+        get
+        {
+            lock (gate)
+            {
+                return jobs.Count;
+            }
+        }
+    }
+
     /// <summary>Stops all work.</summary>
     public void Dispose()
     {
@@ -75,9 +87,15 @@ internal sealed class SharedWork<T>(int kept) : IDisposable
 
     private void DropOldest()
     {
-        while (order.Count > kept && order.TryDequeue(out string? oldest))
+        // One look at each: what is still busy goes to the end of the row and is dropped later.
+        for (int looks = order.Count; looks > 0 && order.Count > kept; looks--)
         {
-            if (jobs.TryGetValue(oldest, out Job? job) && job is { HasWaiting: false, Task.IsCompleted: true })
+            string oldest = order.Dequeue();
+            if (jobs.TryGetValue(oldest, out Job? job) && job is { HasWaiting: true } or { Task.IsCompleted: false })
+            {
+                order.Enqueue(oldest);
+            }
+            else
             {
                 jobs.Remove(oldest);
             }

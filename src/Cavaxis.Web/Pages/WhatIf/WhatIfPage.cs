@@ -125,7 +125,7 @@ public sealed partial class WhatIfPage
     private void Progress(string? waiting)
     {
         string now = waiting
-            ?? (session?.IsOpening == true ? "Fitting the circulation to what is known…" : session?.IsAsking == true ? "Asking every member of the fit…" : string.Empty);
+            ?? (session?.IsOpening == true ? "Fitting the circulation to what is known…" : session?.IsAsking == true ? "Asking every patient that fits…" : string.Empty);
         if (now == progress)
         {
             return;
