@@ -27,8 +27,10 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
 
     /// <summary>Computes the outlook of each plan.</summary>
     /// <param name="plans">The plans.</param>
+    /// <param name="cancellation">Ends the computation.</param>
     /// <returns>The plans with outlook and findings, in order.</returns>
-    public CannulationPlan[] Of(IReadOnlyList<PlannedSupport> plans)
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public CannulationPlan[] Of(IReadOnlyList<PlannedSupport> plans, CancellationToken cancellation = default)
     {
         if (patients.Members.Count == 0)
         {
@@ -51,7 +53,7 @@ internal sealed class CirculationForecast(PlanningContext context, PatientSet pa
             }
         }
 
-        IReadOnlyList<SettledState> settled = CirculationSimulator.SettleForComparison(all);
+        IReadOnlyList<SettledState> settled = CirculationSimulator.SettleForComparison(all, cancellation);
         SettledState[] before = [.. settled.Take(patients.Members.Count)];
         return [.. plans.Select((p, i) => WithOutlook(
             p, before, [.. settled.Skip(first[i]).Take(patients.Members.Count)], [.. settled.Skip(sweep[i]).Take(SweptMembers * SweepShares.Length)]))];

@@ -16,8 +16,10 @@ internal static class PatientSetBuilder
 
     /// <summary>Builds the set.</summary>
     /// <param name="context">The case.</param>
+    /// <param name="cancellation">Ends the computation.</param>
     /// <returns>The set, or why there is none.</returns>
-    public static PatientSet Of(PlanningContext context)
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static PatientSet Of(PlanningContext context, CancellationToken cancellation = default)
     {
         try
         {
@@ -32,7 +34,7 @@ internal static class PatientSetBuilder
                 HaemoglobinUnknown = before.Blood.HaemoglobinGPerDl is null,
             };
             CalibrationResult fitted = CirculationCalibrator.Fit(
-                setup.Parameters, [.. setup.Observations.Select(static r => r.Observation)], options, CancellationToken.None);
+                setup.Parameters, [.. setup.Observations.Select(static r => r.Observation)], options, cancellation);
             IReadOnlyList<string> assumed = [.. setup.Assumed.Select(static m => $"{m.Field}: {m.UsedInstead}")];
             return fitted.Ensemble.Count < 2
                 ? new PatientSet([], assumed, $"the model of the circulation could not be made to agree with the case ({fitted.Reason})")

@@ -27,9 +27,12 @@ public static class Planner
     /// <param name="catalogue">Devices to choose from.</param>
     /// <param name="rules">The rule book.</param>
     /// <param name="options">Number of anatomies, seed, weights.</param>
+    /// <param name="cancellation">Ends the computation of the circulation, which takes seconds; the rest is done in one.</param>
     /// <returns>Ranked plans with everything around them. Same input, same bytes.</returns>
     /// <exception cref="InputFaultException">An option is out of range, a weight is bad, or the case names devices that the catalogue lacks.</exception>
-    public static PlanningResult Plan(CaseFile caseFile, DeviceCatalogue catalogue, RuleBook rules, PlanningOptions options)
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static PlanningResult Plan(
+        CaseFile caseFile, DeviceCatalogue catalogue, RuleBook rules, PlanningOptions options, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(caseFile);
         ArgumentNullException.ThrowIfNull(catalogue);
@@ -44,7 +47,7 @@ public static class Planner
         PlanningContext context = new(caseFile, catalogue, rules, options);
         Searched[] searched = SearchAll(context, scale);
         NotPlanned[] notPlanned = [.. searched.Select(s => s.NotPlanned).OfType<NotPlanned>()];
-        Found[] ranked = [.. WithCirculation(context, scale, [.. searched.SelectMany(s => s.Found)])
+        Found[] ranked = [.. WithCirculation(context, scale, [.. searched.SelectMany(s => s.Found)], cancellation)
             .OrderBy(f => f.Plan.HasStop ? 1 : 0)
             .ThenByDescending(f => f.Plan.Score)
             .ThenBy(f => f.Plan.Configuration)
@@ -88,13 +91,16 @@ public static class Planner
     /// Each plan on the model of the circulation, whose oxygen and recirculation take the place of their limits in the ranking. The search
     /// among devices still goes by the limits: they cost nothing and differ little between devices of one configuration.
     /// </summary>
-    private static IEnumerable<Found> WithCirculation(PlanningContext context, CriteriaScale scale, Found[] found) =>
-        !context.Options.Circulation || found.Length == 0
+    private static IEnumerable<Found> WithCirculation(PlanningContext context, CriteriaScale scale, Found[] found, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        return !context.Options.Circulation || found.Length == 0
             ? found
             : found.Zip(
-                new CirculationForecast(context, PatientSetBuilder.Of(context), scale)
-                    .Of([.. found.Select(f => new PlannedSupport(f.Plan, f.Combination, f.Search))]),
+                new CirculationForecast(context, PatientSetBuilder.Of(context, cancellation), scale)
+                    .Of([.. found.Select(f => new PlannedSupport(f.Plan, f.Combination, f.Search))], cancellation),
                 (f, plan) => f with { Plan = plan });
+    }
 
     /// <summary>Each search holds some hundred rows of numbers: no more searches at once than can run.</summary>
     private static readonly ParallelOptions OnePerCore = new() { MaxDegreeOfParallelism = Environment.ProcessorCount };

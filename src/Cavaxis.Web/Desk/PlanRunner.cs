@@ -38,7 +38,7 @@ public sealed class PlanRunner : IDisposable
     /// <param name="json">Its text, which tells it apart from others.</param>
     /// <param name="rank">Rank of the plan that steps and next measurements speak of.</param>
     /// <param name="circulation">Whether the circulation of each plan is computed.</param>
-    /// <param name="given">Ends the wait for a turn; what has begun is finished and kept.</param>
+    /// <param name="given">Ends the wait for a turn and the computation; another window that waits for the same case computes it in its own turn.</param>
     /// <returns>The result.</returns>
     /// <exception cref="Quantities.Faults.InputFaultException">The case names devices that the catalogue lacks, or there is no plan of that rank.</exception>
     /// <exception cref="OperationCanceledException">Nobody waits for it any more.</exception>
@@ -69,7 +69,7 @@ public sealed class PlanRunner : IDisposable
             }
 
             PlanningOptions options = new() { ChosenRank = rank, Circulation = circulation };
-            PlanningResult result = await Task.Run(() => Planner.Plan(caseFile, Catalogue, Rules, options), CancellationToken.None);
+            PlanningResult result = await Task.Run(() => Planner.Plan(caseFile, Catalogue, Rules, options, given), CancellationToken.None);
             Keep(key, result);
             return result;
         }

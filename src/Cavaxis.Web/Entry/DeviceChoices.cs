@@ -14,13 +14,8 @@ internal static class DeviceChoices
     public static IReadOnlyList<EntryChoice> For(CannulaRole role) =>
         [.. Catalogue.Cannulae.Where(c => Does(c.Family, role)).Select(static c => new EntryChoice(c.Id, c.Description))];
 
-    /// <summary>Every device of the catalogue, cannulae first.</summary>
-    public static IReadOnlyList<EntryChoice> All =>
-    [
-        .. Catalogue.Cannulae.Select(static c => new EntryChoice(c.Id, c.Description)),
-        .. Pumps,
-        .. MembraneLungs,
-    ];
+    /// <summary>Every cannula of the catalogue.</summary>
+    public static IReadOnlyList<EntryChoice> Cannulae => [.. Catalogue.Cannulae.Select(static c => new EntryChoice(c.Id, c.Description))];
 
     /// <summary>Pumps.</summary>
     public static IReadOnlyList<EntryChoice> Pumps => [.. Catalogue.Pumps.Select(static p => new EntryChoice(p.Id, p.Description))];

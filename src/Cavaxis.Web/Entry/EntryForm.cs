@@ -70,7 +70,7 @@ public static class EntryForm
     private static EntryRow OnHand()
     {
         EntryField field = Field("devicesOnHand", RecordShape.Of(typeof(CaseFile)).Find("devicesOnHand")!);
-        return new("Devices on hand", [field with { Label = "What is on the shelf", Hint = "none chosen: the whole catalogue is considered", Choices = DeviceChoices.All }]);
+        return new("Cannulae on hand", [field with { Label = "What is on the shelf", Hint = "none chosen: the whole catalogue is considered", Choices = DeviceChoices.Cannulae }]);
     }
 
     private static EntryRow RunningCircuit()
