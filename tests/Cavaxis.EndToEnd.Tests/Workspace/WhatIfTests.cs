@@ -85,6 +85,39 @@ public class WhatIfTests(WorkspaceBrowser browser)
         await page.Context.CloseAsync();
     }
 
+    [Fact]
+    public async Task A_fit_that_takes_long_can_be_stopped_and_asked_for_again()
+    {
+        using WorkFolder folder = new();
+        using WorkspaceServer server = await WorkspaceServer.StartAsync(folder["data"]);
+        IPage page = await browser.OpenAsync(server.Address.ToString());
+        string address = (await page.Locator(".patient-open", new() { HasText = "Femoral veno-arterial support running" }).First.GetAttributeAsync("href"))!;
+        string whatIf = new Uri(server.Address, address.Replace("/know", "/whatif", StringComparison.Ordinal)).ToString();
+        await page.GotoAsync(whatIf);
+        await page.ClickAsync(".whatif-state button:has-text('Stop')");
+        await Expect(page.Locator(".whatif-progress")).ToHaveCountAsync(0);
+        await Expect(page.Locator(".wave-canvas")).ToHaveCountAsync(0);
+        await page.GotoAsync(whatIf);
+        await Expect(page.Locator(".wave-canvas")).ToBeVisibleAsync(new() { Timeout = Patience });
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Two_windows_on_one_patient_ask_their_own_questions()
+    {
+        IPage one = await OpenedAsync("Veno-venous support running", "dark");
+        IPage two = await OpenedAsync("Veno-venous support running", "bright");
+        await one.ClickAsync("[data-step=flow-more]");
+        await two.ClickAsync("[data-step=flow-less]");
+        await Expect(one.Locator(".reading-asked")).ToContainTextAsync("Pump flow +", new() { Timeout = Patience });
+        await Expect(two.Locator(".reading-asked")).ToContainTextAsync("Pump flow −", new() { Timeout = Patience });
+        await two.ClickAsync(".controls-back");
+        await Expect(two.Locator(".reading")).ToHaveCountAsync(0);
+        await Expect(one.Locator(".reading")).ToHaveCountAsync(1);
+        await one.Context.CloseAsync();
+        await two.Context.CloseAsync();
+    }
+
     private async Task<IPage> OpenedAsync(string title, string room)
     {
         string know = await browser.DemoAsync(title);
