@@ -112,6 +112,22 @@ public readonly record struct AtrialPath(
         + HalfSquareIntegral(fraction, FrontalStart, FrontalEnd)
         + HalfSquareIntegral(fraction, SagittalStart, SagittalEnd));
 
+    /// <summary>How far the way lies beside the chord.</summary>
+    /// <param name="fraction">Place along the chord.</param>
+    /// <returns>Frontal offset to the patient's right and sagittal offset to the back, mm, square to the chord.</returns>
+    public (double FrontalMm, double SagittalMm) BesideChordMm(double fraction)
+    {
+        double early = fraction * (1 - fraction) * (1 - fraction);
+        double late = fraction * fraction * (fraction - 1);
+        return (SpanMm * ((early * FrontalStart) + (late * FrontalEnd)), SpanMm * ((early * SagittalStart) + (late * SagittalEnd)));
+    }
+
+    /// <summary>Slopes of the way against the chord.</summary>
+    /// <param name="fraction">Place along the chord.</param>
+    /// <returns>Frontal slope to the patient's right and sagittal slope to the back.</returns>
+    public (double Frontal, double Sagittal) SlopesAt(double fraction) =>
+        (Slope(fraction, FrontalStart, FrontalEnd), Slope(fraction, SagittalStart, SagittalEnd));
+
     // tan(−half − φ) and tan(half − φ) by the addition theorem: this sits in the innermost loop over anatomies.
     private static (double Start, double End) EndSlopes(double bendDeg, double offsetMm, double spanMm)
     {

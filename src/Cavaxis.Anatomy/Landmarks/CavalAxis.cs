@@ -66,6 +66,11 @@ public sealed class CavalAxis
         return new CavalAxis(dimension => samples[dimension][index]);
     }
 
+    /// <summary>One shape.</summary>
+    /// <param name="value">Value of each dimension, mm, degrees or 1.</param>
+    /// <returns>The axis.</returns>
+    internal static CavalAxis Of(Func<AxisDimension, double> value) => new(value);
+
     /// <summary>Position of a tip advanced from the neck.</summary>
     /// <param name="side">Side of the neck.</param>
     /// <param name="depthMm">Depth from the skin along the veins, mm.</param>
