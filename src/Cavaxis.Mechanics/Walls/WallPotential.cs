@@ -1,0 +1,311 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using Cavaxis.Anatomy.Lumens;
+using Cavaxis.Anatomy.Space;
+using Cavaxis.Mechanics.Matrices;
+using Cavaxis.Mechanics.Rods;
+
+namespace Cavaxis.Mechanics.Walls;
+
+/// <summary>
+/// Contact and friction of nodes as a potential. Contact: augmented Lagrangian (1/2k)⟨λ + k p⟩², p the penetration.
+/// Friction: Coulomb with the normal force and normal of the last round held (lagged), so that it has a potential too:
+/// μN(|u| − ε/2) for a slide |u| ≥ ε from the anchor, μN u²/2ε for less. The give ε stands for the contact's elasticity.
+/// </summary>
+internal sealed class WallPotential
+{
+    /// <summary>Step of the difference that gives the wall's curvature, mm.</summary>
+    private const double CurvatureStepMm = 1e-3;
+
+    /// <summary>Sharpest wall whose curvature is used, 1/mm; beyond it the difference has crossed an edge.</summary>
+    private const double SharpestPerMm = 1;
+
+    /// <summary>The distance of a blend may change a little faster than the place.</summary>
+    private const double LargestSlope = 1.25;
+
+    private ILumen? lumen;
+    private double friction;
+    private double stiffness;
+    private double give;
+    private int count;
+    private bool[] free = [];
+    private double[] radius = [];
+    private double[] multiplier = [];
+    private NodeGrip[] grip = [];
+    private Vector3D[] seenAt = [];
+    private LumenPoint[] seen = [];
+
+    /// <summary>Whether there is a wall.</summary>
+    public bool Exists => lumen is not null;
+
+    /// <summary>Takes the wall of a task.</summary>
+    /// <param name="wall">The wall, or none.</param>
+    /// <param name="radii">Outer radius of each node, mm.</param>
+    /// <param name="touches">Nodes that may touch the wall.</param>
+    /// <param name="grips">What it remembers; empty for nothing.</param>
+    /// <param name="start">Where the nodes stand.</param>
+    /// <param name="stiffnessNPerMm">Penalty k.</param>
+    /// <param name="giveMm">Give ε.</param>
+    public void Load(
+        Wall? wall, ImmutableArray<double> radii, ReadOnlySpan<bool> touches, ImmutableArray<NodeGrip> grips, RodPose start, double stiffnessNPerMm, double giveMm)
+    {
+        (lumen, friction, stiffness, give, count) = (wall?.Lumen, wall?.Friction ?? 0, stiffnessNPerMm, giveMm, radii.Length);
+        if (free.Length < count)
+        {
+            int room = count + 32;
+            (free, radius, multiplier, grip) = (new bool[room], new double[room], new double[room], new NodeGrip[room]);
+            (seenAt, seen) = (new Vector3D[room], new LumenPoint[room]);
+        }
+
+        for (int i = 0; i < count && lumen is not null; i++)
+        {
+            free[i] = touches[i];
+            radius[i] = radii[i];
+            multiplier[i] = 0;
+            seenAt[i] = start.Nodes[i];
+            seen[i] = lumen.At(start.Nodes[i]);
+            grip[i] = grips.IsEmpty ? new NodeGrip(start.Nodes[i], 0, seen[i].Outward) : grips[i];
+        }
+    }
+
+    /// <summary>Energy of contact and friction, N mm; that of the multipliers at rest is left in.</summary>
+    public double Energy(RodPose pose)
+    {
+        if (lumen is null)
+        {
+            return 0;
+        }
+
+        double sum = 0;
+        for (int i = 0; i < count; i++)
+        {
+            if (!free[i])
+            {
+                continue;
+            }
+
+            Vector3D x = pose.Nodes[i];
+            if (TryTouch(i, x, out _, out double force))
+            {
+                sum += force * force / (2 * stiffness);
+            }
+
+            double hold = friction * grip[i].ForceN;
+            if (hold > 0)
+            {
+                double slide = Slide(i, x).Length;
+                sum += slide < give ? hold * slide * slide / (2 * give) : hold * (slide - (0.5 * give));
+            }
+        }
+
+        return sum;
+    }
+
+    /// <summary>Adds first and second derivatives.</summary>
+    public void AddDerivatives(RodPose pose, double[] gradient, BandMatrix hessian)
+    {
+        if (lumen is null)
+        {
+            return;
+        }
+
+        for (int i = 0; i < count; i++)
+        {
+            if (!free[i])
+            {
+                continue;
+            }
+
+            Vector3D x = pose.Nodes[i];
+            if (TryTouch(i, x, out LumenPoint at, out double force))
+            {
+                AddForce(gradient, i, force, at.Outward);
+                AddOuter(hessian, i, stiffness, at.Outward);
+                AddCurvature(hessian, i, force, x, at.Outward);
+            }
+
+            if (friction * grip[i].ForceN > 0)
+            {
+                AddFriction(gradient, hessian, i, x);
+            }
+        }
+    }
+
+    /// <summary>
+    /// Ends a round: the normal forces found become those of the friction, and where the rod lies too deep the multipliers
+    /// take over the force.
+    /// </summary>
+    /// <param name="pose">Pose at rest with what was held.</param>
+    /// <param name="allowedMm">Penetration allowed.</param>
+    /// <returns>Largest penetration, mm, and largest change of a friction force, N.</returns>
+    public (double DepthMm, double ChangeN) Renew(RodPose pose, double allowedMm)
+    {
+        double depth = 0;
+        double change = 0;
+        for (int i = 0; i < count && lumen is not null; i++)
+        {
+            if (!free[i])
+            {
+                continue;
+            }
+
+            bool touches = TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force);
+            double deep = touches ? at.DistanceMm + radius[i] : 0;
+            depth = Math.Max(depth, deep);
+            if (deep > allowedMm || multiplier[i] > 0)
+            {
+                multiplier[i] = force;
+            }
+
+            Vector3D before = friction * FrictionForce(i, pose.Nodes[i]);
+            grip[i] = grip[i] with { ForceN = force, Outward = touches ? at.Outward.Unit : grip[i].Outward };
+            change = Math.Max(change, ((friction * FrictionForce(i, pose.Nodes[i])) - before).Length);
+        }
+
+        return (depth, change);
+    }
+
+    /// <summary>Forces of the wall on all nodes that it touches.</summary>
+    public ImmutableArray<NodeContact> Contacts(RodPose pose)
+    {
+        ImmutableArray<NodeContact>.Builder contacts = ImmutableArray.CreateBuilder<NodeContact>();
+        for (int i = 0; i < count && lumen is not null; i++)
+        {
+            if (free[i] && TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force))
+            {
+                Vector3D onRod = (-force * at.Outward) - (friction * FrictionForce(i, pose.Nodes[i]));
+                contacts.Add(new NodeContact(i, force, onRod, at.DistanceMm + radius[i], Slide(i, pose.Nodes[i]).Length >= give));
+            }
+        }
+
+        return contacts.ToImmutable();
+    }
+
+    /// <summary>What is remembered: anchors are drawn after nodes that slid, so that they trail by the give.</summary>
+    public ImmutableArray<NodeGrip> Grips(RodPose pose)
+    {
+        if (lumen is null)
+        {
+            return [];
+        }
+
+        NodeGrip[] kept = new NodeGrip[count];
+        for (int i = 0; i < count; i++)
+        {
+            bool touches = free[i] && TryTouch(i, pose.Nodes[i], out _, out _);
+            Vector3D slide = Slide(i, pose.Nodes[i]);
+            double length = slide.Length;
+            Vector3D trail = !touches ? default : length > give ? give / length * slide : slide;
+            kept[i] = new NodeGrip(pose.Nodes[i] - trail, touches ? grip[i].ForceN : 0, grip[i].Outward);
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(kept);
+    }
+
+    /// <summary>Friction by the normal force held, for a coefficient of one.</summary>
+    private Vector3D FrictionForce(int i, Vector3D x)
+    {
+        Vector3D slide = Slide(i, x);
+        double length = slide.Length;
+        return grip[i].ForceN / Math.Max(length, give) * slide;
+    }
+
+    private Vector3D Slide(int i, Vector3D x)
+    {
+        Vector3D way = x - grip[i].Anchor;
+        return way - (way.Dot(grip[i].Outward) * grip[i].Outward);
+    }
+
+    private bool TryTouch(int i, Vector3D x, out LumenPoint at, out double force)
+    {
+        at = seen[i];
+        force = 0;
+        double reach = radius[i] + (multiplier[i] / stiffness);
+        Vector3D moved = x - seenAt[i];
+        double square = moved.SquaredLength;
+        if (square > 0)
+        {
+            double room = -(at.DistanceMm + reach);
+            if (room > 0 && LargestSlope * LargestSlope * square < room * room)
+            {
+                return false;
+            }
+
+            seenAt[i] = x;
+            at = lumen!.At(x);
+            seen[i] = at;
+        }
+
+        force = stiffness * (at.DistanceMm + reach);
+        if (!(force > 0))
+        {
+            force = 0;
+            return false;
+        }
+
+        return true;
+    }
+
+    private void AddFriction(double[] gradient, BandMatrix hessian, int i, Vector3D x)
+    {
+        double hold = friction * grip[i].ForceN;
+        Vector3D normal = grip[i].Outward;
+        Vector3D slide = Slide(i, x);
+        double length = slide.Length;
+        double slope = hold / Math.Max(length, give);
+        AddForce(gradient, i, slope, slide);
+        AddUnit(hessian, i, slope);
+        AddOuter(hessian, i, -slope, normal);
+        if (length >= give)
+        {
+            AddOuter(hessian, i, -slope / (length * length), slide);
+        }
+    }
+
+    private void AddCurvature(BandMatrix hessian, int i, double force, Vector3D x, Vector3D outward)
+    {
+        Vector3D normal = outward.Unit;
+        Vector3D a = FrameTransport.AnySquareTo(normal);
+        Vector3D b = normal.Cross(a);
+        Vector3D alongA = (lumen!.At(x + (CurvatureStepMm * a)).Outward - outward) / CurvatureStepMm;
+        Vector3D alongB = (lumen.At(x + (CurvatureStepMm * b)).Outward - outward) / CurvatureStepMm;
+        double aa = alongA.Dot(a);
+        double bb = alongB.Dot(b);
+        double ab = 0.5 * (alongA.Dot(b) + alongB.Dot(a));
+        if (!(Math.Abs(aa) + Math.Abs(bb) + Math.Abs(ab) < SharpestPerMm))
+        {
+            return;
+        }
+
+        // (aa a + ab b) ⊗ a + (ab a + bb b) ⊗ b, written as a sum of squares.
+        AddOuter(hessian, i, force * (aa - ab), a);
+        AddOuter(hessian, i, force * (bb - ab), b);
+        AddOuter(hessian, i, force * ab, a + b);
+    }
+
+    private static void AddForce(double[] gradient, int i, double factor, Vector3D v)
+    {
+        gradient[4 * i] += factor * v.X;
+        gradient[(4 * i) + 1] += factor * v.Y;
+        gradient[(4 * i) + 2] += factor * v.Z;
+    }
+
+    private static void AddUnit(BandMatrix hessian, int i, double factor)
+    {
+        for (int r = 0; r < 3; r++)
+        {
+            hessian.Add((4 * i) + r, (4 * i) + r, factor);
+        }
+    }
+
+    private static void AddOuter(BandMatrix hessian, int i, double factor, Vector3D v)
+    {
+        int at = 4 * i;
+        hessian.Add(at, at, factor * v.X * v.X);
+        hessian.Add(at + 1, at, factor * v.Y * v.X);
+        hessian.Add(at + 1, at + 1, factor * v.Y * v.Y);
+        hessian.Add(at + 2, at, factor * v.Z * v.X);
+        hessian.Add(at + 2, at + 1, factor * v.Z * v.Y);
+        hessian.Add(at + 2, at + 2, factor * v.Z * v.Z);
+    }
+}
