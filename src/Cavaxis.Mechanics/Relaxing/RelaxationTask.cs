@@ -20,6 +20,9 @@ public sealed record RelaxationTask(RodChain Chain, RodState Start, RodSupports 
     /// <summary>What the wall remembers of each node; empty where the rod meets it for the first time.</summary>
     public ImmutableArray<NodeGrip> Grips { get; init; } = [];
 
+    /// <summary>Coulomb's coefficient of each node; empty for that of the wall.</summary>
+    public ImmutableArray<double> Frictions { get; init; } = [];
+
     /// <summary>Nodes before this one do not touch the wall; those that are held wholly never do.</summary>
     public int FirstTouching { get; init; }
 }

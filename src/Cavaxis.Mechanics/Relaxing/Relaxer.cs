@@ -16,6 +16,10 @@ internal sealed class Relaxer
     private const double ShiftGrowth = 30;
     private const double ArmijoShare = 1e-4;
     private const int MostHalvings = 45;
+    private const int MostLooks = 6;
+
+    /// <summary>Least descent of a step that looks ahead, of that of the plain step.</summary>
+    private const double LeastDescent = 1e-3;
 
     /// <summary>Rounding of the potential, of its size.</summary>
     private const double Rounding = 2e-13;
@@ -24,6 +28,8 @@ internal sealed class Relaxer
     private RodPose pose = new();
     private RodPose trial = new();
     private double[] direction = [];
+    private double[] plain = [];
+    private double[] model = [];
     private double shift;
     private double residual;
     private int steps;
@@ -33,7 +39,11 @@ internal sealed class Relaxer
     public RelaxationResult Relax(RelaxationTask task, RelaxationSettings settings)
     {
         system.Load(task, pose, settings);
-        direction = direction.Length < system.Size ? new double[system.Size + 128] : direction;
+        if (direction.Length < system.Size)
+        {
+            (direction, plain, model) = (new double[system.Size + 128], new double[system.Size + 128], new double[system.Size + 128]);
+        }
+
         (steps, shift) = (0, 0);
         ImmutableArray<ImmutableArray<double>>.Builder traces = ImmutableArray.CreateBuilder<ImmutableArray<double>>();
         RodFault? fault = null;
@@ -93,7 +103,7 @@ internal sealed class Relaxer
                 return RodFaultCause.TooManySteps;
             }
 
-            if (!TryDirection())
+            if (!TryDirection(settings))
             {
                 return RodFaultCause.NoDirection;
             }
@@ -109,13 +119,54 @@ internal sealed class Relaxer
         }
     }
 
-    /// <summary>Direction of descent; the shift needed last is tried smaller first.</summary>
-    private bool TryDirection()
+    /// <summary>Direction of descent: that of Newton's method, with the wall as the step will meet it where that descends.</summary>
+    private bool TryDirection(RelaxationSettings settings)
     {
-        double unit = system.Elasticity.LeastBendNMm / (system.Elasticity.MeanLengthMm * system.Elasticity.MeanLengthMm);
-        double arm = system.Elasticity.MeanLengthMm * system.Elasticity.MeanLengthMm;
         shift = shift > FirstShift ? shift / (ShiftGrowth * ShiftGrowth) : 0;
         shift = shift < FirstShift ? 0 : shift;
+        Array.Copy(system.Gradient, model, system.Size);
+        if (!TrySolve())
+        {
+            return false;
+        }
+
+        if (!system.Wall.Exists)
+        {
+            return true;
+        }
+
+        Array.Copy(direction, plain, system.Size);
+        double slope = Slope();
+        bool looked = false;
+        for (int look = 0; look < MostLooks; look++)
+        {
+            double share = Math.Min(1, settings.LargestTurnRad / Math.Max(LargestTurn(), 1e-300));
+            if (!system.Wall.LookAhead(pose, direction, share, look == 0, model, system.Hessian, system.Held))
+            {
+                break;
+            }
+
+            looked = true;
+            if (!TrySolve())
+            {
+                Array.Copy(plain, direction, system.Size);
+                return true;
+            }
+        }
+
+        if (looked && !(Slope() < LeastDescent * slope))
+        {
+            Array.Copy(plain, direction, system.Size);
+        }
+
+        return true;
+    }
+
+    /// <summary>Solves the model; the shift needed last is tried smaller first.</summary>
+    private bool TrySolve()
+    {
+        double arm = system.Elasticity.MeanLengthMm * system.Elasticity.MeanLengthMm;
+        double unit = system.Elasticity.LeastBendNMm / arm;
         while (!system.Hessian.TryFactorise(shift * unit, shift * unit * arm))
         {
             shift = Math.Max(FirstShift, shift * ShiftGrowth);
@@ -127,7 +178,7 @@ internal sealed class Relaxer
 
         for (int k = 0; k < system.Size; k++)
         {
-            direction[k] = system.Held[k] ? 0 : -system.Gradient[k];
+            direction[k] = system.Held[k] ? 0 : -model[k];
         }
 
         system.Hessian.Solve(direction);
@@ -141,9 +192,9 @@ internal sealed class Relaxer
         double noise = Rounding * Math.Abs(potential);
         for (int halving = 0; halving < MostHalvings; halving++)
         {
-            trial.Follow(pose, direction, share);
+            trial.Follow(pose, direction, share, system.EndIsFree);
             double next = system.Potential(trial);
-            bool falls = next <= potential + (ArmijoShare * share * slope);
+            bool falls = next < potential && next <= potential + (ArmijoShare * share * slope);
 
             // Near rest the fall is smaller than the rounding of the sum; then the step of Newton's method is taken as it is.
             bool still = halving == 0 && -slope * share < noise && next <= potential + noise;

@@ -28,6 +28,9 @@ internal sealed class RodSystem
     /// <summary>What is held.</summary>
     public bool[] Held { get; private set; } = [];
 
+    /// <summary>Whether what is held are the first nodes alone.</summary>
+    public bool EndIsFree { get; private set; }
+
     /// <summary>Variables: three coordinates and an angle for each node, the last angle held.</summary>
     public int Size { get; private set; }
 
@@ -40,6 +43,7 @@ internal sealed class RodSystem
         Check(task.Supports.Held.Length, 4 * nodes, "task.supports");
         Check(task.LoadsN.IsEmpty ? nodes : task.LoadsN.Length, nodes, "task.loadsN");
         Check(task.Grips.IsEmpty ? nodes : task.Grips.Length, nodes, "task.grips");
+        Check(task.Frictions.IsEmpty ? nodes : task.Frictions.Length, nodes, "task.frictions");
         Size = 4 * nodes;
         if (Gradient.Length < Size)
         {
@@ -57,8 +61,17 @@ internal sealed class RodSystem
             touches[i] = i >= task.FirstTouching && !(Held[4 * i] && Held[(4 * i) + 1] && Held[(4 * i) + 2]);
         }
 
+        EndIsFree = true;
+        for (int i = 1; i < nodes; i++)
+        {
+            for (int c = 0; c < 3; c++)
+            {
+                EndIsFree &= !Held[(4 * i) + c] || (Held[(4 * i) - 4] && Held[(4 * i) - 3] && Held[(4 * i) - 2]);
+            }
+        }
+
         Elasticity.Load(task.Chain);
-        Wall.Load(task.Wall, task.Chain.RadiiMm, touches.AsSpan(0, nodes), task.Grips, pose, settings.WallStiffnessNPerMm, settings.FrictionGiveMm);
+        Wall.Load(task.Wall, task.Chain.RadiiMm, touches.AsSpan(0, nodes), task.Grips, task.Frictions, pose, settings.WallStiffnessNPerMm, settings.FrictionGiveMm);
     }
 
     /// <summary>Potential of a pose, N mm.</summary>

@@ -51,24 +51,41 @@ internal sealed class RodPose
     /// <param name="from">Pose to start from; not this one.</param>
     /// <param name="direction">Three coordinates and an angle for each node.</param>
     /// <param name="share">How much of the direction.</param>
-    public void Follow(RodPose from, double[] direction, double share)
+    /// <param name="turnsEdges">
+    /// Whether edges are turned rather than sheared: each keeps its length to second order, and the nodes follow from the
+    /// first one. That spares a nearly inextensible rod the stretch of every finite step; it moves nodes to second order,
+    /// so all but the first ones must be free.
+    /// </param>
+    public void Follow(RodPose from, double[] direction, double share, bool turnsEdges)
     {
         Size(from.Count);
         for (int i = 0; i < Count; i++)
         {
-            Vector3D x = from.Nodes[i];
-            int at = 4 * i;
-            Nodes[i] = new Vector3D(x.X + (share * direction[at]), x.Y + (share * direction[at + 1]), x.Z + (share * direction[at + 2]));
+            Nodes[i] = from.Nodes[i] + (share * At(direction, i));
         }
 
         for (int j = 0; j < Count - 1; j++)
         {
             Angles[j] = from.Angles[j] + (share * direction[(4 * j) + 3]);
+            if (turnsEdges)
+            {
+                Turn(j, from, share * (At(direction, j + 1) - At(direction, j)));
+            }
+
             Measure(j);
             Directors[j] = FrameTransport.Square(FrameTransport.Along(from.Directors[j], from.Tangents[j], Tangents[j]), Tangents[j]);
         }
 
         RenewTwists(from.Twists);
+    }
+
+    private static Vector3D At(double[] direction, int node) => new(direction[4 * node], direction[(4 * node) + 1], direction[(4 * node) + 2]);
+
+    private void Turn(int edge, RodPose from, Vector3D change)
+    {
+        double longer = change.Dot(from.Tangents[edge]);
+        Vector3D turned = (from.Lengths[edge] * from.Tangents[edge]) + change;
+        Nodes[edge + 1] = Nodes[edge] + (Math.Max(from.Lengths[edge] + longer, 0.1 * from.Lengths[edge]) * turned.Unit);
     }
 
     private void Measure(int edge)

@@ -24,7 +24,7 @@ internal sealed class WallPotential
     private const double LargestSlope = 1.25;
 
     private ILumen? lumen;
-    private double friction;
+    private double[] friction = [];
     private double stiffness;
     private double give;
     private int count;
@@ -34,6 +34,7 @@ internal sealed class WallPotential
     private NodeGrip[] grip = [];
     private Vector3D[] seenAt = [];
     private LumenPoint[] seen = [];
+    private Foreseen[] foreseen = [];
 
     /// <summary>Whether there is a wall.</summary>
     public bool Exists => lumen is not null;
@@ -43,24 +44,27 @@ internal sealed class WallPotential
     /// <param name="radii">Outer radius of each node, mm.</param>
     /// <param name="touches">Nodes that may touch the wall.</param>
     /// <param name="grips">What it remembers; empty for nothing.</param>
+    /// <param name="coefficients">Friction of each node; empty for that of the wall.</param>
     /// <param name="start">Where the nodes stand.</param>
     /// <param name="stiffnessNPerMm">Penalty k.</param>
     /// <param name="giveMm">Give ε.</param>
     public void Load(
-        Wall? wall, ImmutableArray<double> radii, ReadOnlySpan<bool> touches, ImmutableArray<NodeGrip> grips, RodPose start, double stiffnessNPerMm, double giveMm)
+        Wall? wall, ImmutableArray<double> radii, ReadOnlySpan<bool> touches, ImmutableArray<NodeGrip> grips, ImmutableArray<double> coefficients, RodPose start,
+        double stiffnessNPerMm, double giveMm)
     {
-        (lumen, friction, stiffness, give, count) = (wall?.Lumen, wall?.Friction ?? 0, stiffnessNPerMm, giveMm, radii.Length);
+        (lumen, stiffness, give, count) = (wall?.Lumen, stiffnessNPerMm, giveMm, radii.Length);
         if (free.Length < count)
         {
             int room = count + 32;
             (free, radius, multiplier, grip) = (new bool[room], new double[room], new double[room], new NodeGrip[room]);
-            (seenAt, seen) = (new Vector3D[room], new LumenPoint[room]);
+            (seenAt, seen, friction, foreseen) = (new Vector3D[room], new LumenPoint[room], new double[room], new Foreseen[room]);
         }
 
         for (int i = 0; i < count && lumen is not null; i++)
         {
             free[i] = touches[i];
             radius[i] = radii[i];
+            friction[i] = coefficients.IsEmpty ? wall!.Friction : coefficients[i];
             multiplier[i] = 0;
             seenAt[i] = start.Nodes[i];
             seen[i] = lumen.At(start.Nodes[i]);
@@ -90,7 +94,7 @@ internal sealed class WallPotential
                 sum += force * force / (2 * stiffness);
             }
 
-            double hold = friction * grip[i].ForceN;
+            double hold = friction[i] * grip[i].ForceN;
             if (hold > 0)
             {
                 double slide = Slide(i, x).Length;
@@ -124,11 +128,51 @@ internal sealed class WallPotential
                 AddCurvature(hessian, i, force, x, at.Outward);
             }
 
-            if (friction * grip[i].ForceN > 0)
+            if (friction[i] * grip[i].ForceN > 0)
             {
                 AddFriction(gradient, hessian, i, x);
             }
         }
+    }
+
+    /// <summary>
+    /// Looks ahead along a step of Newton's method: nodes that would enter the wall are given its spring in the model, and
+    /// nodes that would leave it lose theirs, so that the next solution of the model stops at the wall.
+    /// </summary>
+    /// <param name="pose">Pose that the step starts from.</param>
+    /// <param name="direction">The step.</param>
+    /// <param name="share">How much of it will be tried.</param>
+    /// <param name="begins">True for the first look of a step.</param>
+    /// <param name="gradient">Gradient of the model, changed with it.</param>
+    /// <param name="hessian">Second derivatives of the model, changed with it.</param>
+    /// <param name="held">Coordinates that are held: their nodes are left alone.</param>
+    /// <returns>Whether the model was changed.</returns>
+    public bool LookAhead(RodPose pose, double[] direction, double share, bool begins, double[] gradient, BandMatrix hessian, bool[] held)
+    {
+        bool changed = false;
+        for (int i = 0; i < count && lumen is not null; i++)
+        {
+            if (!free[i] || held[4 * i] || held[(4 * i) + 1] || held[(4 * i) + 2])
+            {
+                continue;
+            }
+
+            Vector3D step = new(direction[4 * i], direction[(4 * i) + 1], direction[(4 * i) + 2]);
+            Foreseen f = begins ? Now(i, pose.Nodes[i]) : foreseen[i];
+            bool touches = f.IsKnown ? f.DepthMm + f.Outward.Dot(step) > 0 : TryForesee(i, pose.Nodes[i], share * step, out f);
+            if (touches != f.IsModelled)
+            {
+                double sign = touches ? stiffness : -stiffness;
+                AddOuter(hessian, i, sign, f.Outward);
+                AddForce(gradient, i, sign * f.DepthMm, f.Outward);
+                f = f with { IsModelled = touches };
+                changed = true;
+            }
+
+            foreseen[i] = f;
+        }
+
+        return changed;
     }
 
     /// <summary>
@@ -157,9 +201,9 @@ internal sealed class WallPotential
                 multiplier[i] = force;
             }
 
-            Vector3D before = friction * FrictionForce(i, pose.Nodes[i]);
+            Vector3D before = friction[i] * FrictionForce(i, pose.Nodes[i]);
             grip[i] = grip[i] with { ForceN = force, Outward = touches ? at.Outward.Unit : grip[i].Outward };
-            change = Math.Max(change, ((friction * FrictionForce(i, pose.Nodes[i])) - before).Length);
+            change = Math.Max(change, ((friction[i] * FrictionForce(i, pose.Nodes[i])) - before).Length);
         }
 
         return (depth, change);
@@ -173,7 +217,7 @@ internal sealed class WallPotential
         {
             if (free[i] && TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force))
             {
-                Vector3D onRod = (-force * at.Outward) - (friction * FrictionForce(i, pose.Nodes[i]));
+                Vector3D onRod = (-force * at.Outward) - (friction[i] * FrictionForce(i, pose.Nodes[i]));
                 contacts.Add(new NodeContact(i, force, onRod, at.DistanceMm + radius[i], Slide(i, pose.Nodes[i]).Length >= give));
             }
         }
@@ -216,6 +260,26 @@ internal sealed class WallPotential
         return way - (way.Dot(grip[i].Outward) * grip[i].Outward);
     }
 
+    private Foreseen Now(int i, Vector3D x) =>
+        TryTouch(i, x, out LumenPoint at, out double force) ? new Foreseen(true, true, force / stiffness, at.Outward) : default;
+
+    private bool TryForesee(int i, Vector3D x, Vector3D step, out Foreseen f)
+    {
+        f = default;
+        double reach = radius[i] + (multiplier[i] / stiffness);
+        double room = -(seen[i].DistanceMm + reach);
+        Vector3D ahead = x + step;
+        if (room > 0 && LargestSlope * LargestSlope * (ahead - seenAt[i]).SquaredLength < room * room)
+        {
+            return false;
+        }
+
+        LumenPoint at = lumen!.At(ahead);
+        double depth = at.DistanceMm + reach;
+        f = depth > 0 ? new Foreseen(true, false, depth - at.Outward.Dot(step), at.Outward) : default;
+        return depth > 0;
+    }
+
     private bool TryTouch(int i, Vector3D x, out LumenPoint at, out double force)
     {
         at = seen[i];
@@ -248,7 +312,7 @@ internal sealed class WallPotential
 
     private void AddFriction(double[] gradient, BandMatrix hessian, int i, Vector3D x)
     {
-        double hold = friction * grip[i].ForceN;
+        double hold = friction[i] * grip[i].ForceN;
         Vector3D normal = grip[i].Outward;
         Vector3D slide = Slide(i, x);
         double length = slide.Length;

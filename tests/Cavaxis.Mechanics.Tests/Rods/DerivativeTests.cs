@@ -74,7 +74,7 @@ public class DerivativeTests
 
         public double Energy(double[] way, double share)
         {
-            moved.Follow(pose, way, share);
+            moved.Follow(pose, way, share, false);
             return elasticity.Energy(moved).TotalNMm;
         }
     }
