@@ -14,6 +14,7 @@ internal sealed class BandMatrix
     private double[] entries = [];
     private double[] factor = [];
     private double[] pivots = [];
+    private int stoppedAt;
 
     /// <summary>Rows.</summary>
     public int Size { get; private set; }
@@ -59,6 +60,22 @@ internal sealed class BandMatrix
 
     /// <summary>Negative eigenvalues of the matrix.</summary>
     public int NegativeCount() => Factorise(0, 0, false);
+
+    /// <summary>A direction of negative curvature, where the last factorisation met a pivot that is not positive.</summary>
+    /// <param name="direction">Filled: L Lᵀ-conjugate to all rows before that pivot.</param>
+    public void NegativeDirection(double[] direction)
+    {
+        Array.Clear(direction, 0, Size);
+        direction[stoppedAt] = 1;
+        for (int i = stoppedAt; i >= 0; i--)
+        {
+            int first = Math.Max(0, i - HalfWidth);
+            for (int k = first; k < i; k++)
+            {
+                direction[k] -= factor[(i * Stride) + HalfWidth - i + k] * direction[i];
+            }
+        }
+    }
 
     /// <summary>Solves with the last factors, in place.</summary>
     public void Solve(double[] vector)
@@ -128,6 +145,7 @@ internal sealed class BandMatrix
                 negative++;
                 if (stopAtNegative)
                 {
+                    stoppedAt = i;
                     return negative;
                 }
             }

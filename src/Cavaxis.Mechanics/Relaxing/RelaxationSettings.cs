@@ -27,6 +27,9 @@ public sealed record RelaxationSettings
     /// <summary>Largest turn of an edge in one Newton step, rad.</summary>
     public double LargestTurnRad { get; init; } = 0.5;
 
+    /// <summary>Whether a state that is at rest but not stable, such as a straight rod under more than its buckling load, is left.</summary>
+    public bool LeavesSaddles { get; init; } = true;
+
     /// <summary>Whether the potential after every step is kept.</summary>
     public bool KeepsTrace { get; init; }
 }

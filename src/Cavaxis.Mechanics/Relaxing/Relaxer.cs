@@ -11,40 +11,31 @@ namespace Cavaxis.Mechanics.Relaxing;
 /// </summary>
 internal sealed class Relaxer
 {
-    private const double FirstShift = 1e-9;
-    private const double LastShift = 1e6;
-    private const double ShiftGrowth = 30;
     private const double ArmijoShare = 1e-4;
     private const int MostHalvings = 45;
-    private const int MostLooks = 6;
-
-    /// <summary>Least descent of a step that looks ahead, of that of the plain step.</summary>
-    private const double LeastDescent = 1e-3;
+    private const int MostEscapes = 20;
 
     /// <summary>Rounding of the potential, of its size.</summary>
     private const double Rounding = 2e-13;
 
     private readonly RodSystem system = new();
+    private readonly DescentDirection direction;
     private RodPose pose = new();
     private RodPose trial = new();
-    private double[] direction = [];
-    private double[] plain = [];
-    private double[] model = [];
-    private double shift;
     private double residual;
     private int steps;
+    private int escapes;
     private List<double>? trace;
+
+    /// <summary>Makes ready.</summary>
+    public Relaxer() => direction = new DescentDirection(system);
 
     /// <summary>Brings a rod to rest.</summary>
     public RelaxationResult Relax(RelaxationTask task, RelaxationSettings settings)
     {
         system.Load(task, pose, settings);
-        if (direction.Length < system.Size)
-        {
-            (direction, plain, model) = (new double[system.Size + 128], new double[system.Size + 128], new double[system.Size + 128]);
-        }
-
-        (steps, shift) = (0, 0);
+        direction.Begin();
+        (steps, escapes) = (0, 0);
         ImmutableArray<ImmutableArray<double>>.Builder traces = ImmutableArray.CreateBuilder<ImmutableArray<double>>();
         RodFault? fault = null;
         double depth = 0;
@@ -95,7 +86,13 @@ internal sealed class Relaxer
 
             if (residual <= settings.ToleranceN)
             {
-                return null;
+                if (!settings.LeavesSaddles || escapes >= MostEscapes || !TryEscape(ref potential))
+                {
+                    return null;
+                }
+
+                trace?.Add(potential);
+                continue;
             }
 
             if (step >= settings.MostSteps)
@@ -103,7 +100,7 @@ internal sealed class Relaxer
                 return RodFaultCause.TooManySteps;
             }
 
-            if (!TryDirection(settings))
+            if (!direction.TryNewton(pose, settings))
             {
                 return RodFaultCause.NoDirection;
             }
@@ -119,80 +116,41 @@ internal sealed class Relaxer
         }
     }
 
-    /// <summary>Direction of descent: that of Newton's method, with the wall as the step will meet it where that descends.</summary>
-    private bool TryDirection(RelaxationSettings settings)
+    /// <summary>Leaves a state that is at rest but not stable, along a direction in which the potential falls.</summary>
+    private bool TryEscape(ref double potential)
     {
-        shift = shift > FirstShift ? shift / (ShiftGrowth * ShiftGrowth) : 0;
-        shift = shift < FirstShift ? 0 : shift;
-        Array.Copy(system.Gradient, model, system.Size);
-        if (!TrySolve())
+        if (!direction.TryNegative())
         {
             return false;
         }
 
-        if (!system.Wall.Exists)
+        escapes++;
+        double share = 0.1 / Math.Max(direction.LargestTurn(pose), 1e-300);
+        for (int halving = 0; halving < 10; halving++)
         {
-            return true;
-        }
-
-        Array.Copy(direction, plain, system.Size);
-        double slope = Slope();
-        bool looked = false;
-        for (int look = 0; look < MostLooks; look++)
-        {
-            double share = Math.Min(1, settings.LargestTurnRad / Math.Max(LargestTurn(), 1e-300));
-            if (!system.Wall.LookAhead(pose, direction, share, look == 0, model, system.Hessian, system.Held))
+            trial.Follow(pose, direction.Values, share, system.EndIsFree);
+            double next = system.Potential(trial);
+            if (next < potential)
             {
-                break;
-            }
-
-            looked = true;
-            if (!TrySolve())
-            {
-                Array.Copy(plain, direction, system.Size);
+                (pose, trial) = (trial, pose);
+                potential = next;
                 return true;
             }
+
+            share *= 0.5;
         }
 
-        if (looked && !(Slope() < LeastDescent * slope))
-        {
-            Array.Copy(plain, direction, system.Size);
-        }
-
-        return true;
-    }
-
-    /// <summary>Solves the model; the shift needed last is tried smaller first.</summary>
-    private bool TrySolve()
-    {
-        double arm = system.Elasticity.MeanLengthMm * system.Elasticity.MeanLengthMm;
-        double unit = system.Elasticity.LeastBendNMm / arm;
-        while (!system.Hessian.TryFactorise(shift * unit, shift * unit * arm))
-        {
-            shift = Math.Max(FirstShift, shift * ShiftGrowth);
-            if (shift > LastShift)
-            {
-                return false;
-            }
-        }
-
-        for (int k = 0; k < system.Size; k++)
-        {
-            direction[k] = system.Held[k] ? 0 : -model[k];
-        }
-
-        system.Hessian.Solve(direction);
-        return true;
+        return false;
     }
 
     private bool TryStep(RelaxationSettings settings, ref double potential)
     {
-        double slope = Slope();
-        double share = Math.Min(1, settings.LargestTurnRad / Math.Max(LargestTurn(), 1e-300));
+        double slope = direction.Slope();
+        double share = Math.Min(1, settings.LargestTurnRad / Math.Max(direction.LargestTurn(pose), 1e-300));
         double noise = Rounding * Math.Abs(potential);
         for (int halving = 0; halving < MostHalvings; halving++)
         {
-            trial.Follow(pose, direction, share, system.EndIsFree);
+            trial.Follow(pose, direction.Values, share, system.EndIsFree);
             double next = system.Potential(trial);
             bool falls = next < potential && next <= potential + (ArmijoShare * share * slope);
 
@@ -211,34 +169,7 @@ internal sealed class Relaxer
         return false;
     }
 
-    private bool IsRounding(double potential) => -Slope() < 100 * Rounding * Math.Max(Math.Abs(potential), 1e-12);
-
-    private double Slope()
-    {
-        double slope = 0;
-        for (int k = 0; k < system.Size; k++)
-        {
-            slope += system.Held[k] ? 0 : direction[k] * system.Gradient[k];
-        }
-
-        return slope;
-    }
-
-    private double LargestTurn()
-    {
-        double largest = 0;
-        for (int i = 0; i < pose.Count - 1; i++)
-        {
-            int a = 4 * i;
-            double x = direction[a + 4] - direction[a];
-            double y = direction[a + 5] - direction[a + 1];
-            double z = direction[a + 6] - direction[a + 2];
-            double turn = Math.Sqrt((x * x) + (y * y) + (z * z)) / pose.Lengths[i];
-            largest = Math.Max(largest, Math.Max(turn, 0.25 * Math.Abs(direction[a + 3])));
-        }
-
-        return largest;
-    }
+    private bool IsRounding(double potential) => -direction.Slope() < 100 * Rounding * Math.Max(Math.Abs(potential), 1e-12);
 
     private RodFault Fault(RodFaultCause cause, double depth) => new(cause, cause switch
     {

@@ -56,7 +56,7 @@ internal sealed class RodElasticity
             bend[j] = softness > 0 ? 1 / softness : 0;
             turn[j] = give > 0 ? 1 / give : 0;
             LeastBendNMm = bend[j] > 0 ? Math.Min(LeastBendNMm, bend[j]) : LeastBendNMm;
-            natural[j] = curved ? Discrete(chain.Natural[j], SoftLength(before) + SoftLength(edge)) : default;
+            natural[j] = curved ? NaturalBending.Discrete(chain.Natural[j], SoftLength(before) + SoftLength(edge)) : default;
         }
     }
 
@@ -80,7 +80,7 @@ internal sealed class RodElasticity
             twisting += 0.5 * turn[i] * twist * twist;
             if (curved)
             {
-                bending += NaturalPart(pose, i);
+                bending += NaturalBending.Energy(pose, i, bend[i], natural[i]);
             }
         }
 
@@ -102,7 +102,7 @@ internal sealed class RodElasticity
             AddTwist(pose, i);
             if (curved)
             {
-                AddNatural(pose, i);
+                NaturalBending.Add(node, pose, i, bend[i], natural[i]);
             }
 
             node.Spread(4 * (i - 1), gradient, hessian);
@@ -113,45 +113,7 @@ internal sealed class RodElasticity
 
     private static double SoftLength(RodEdge edge) => double.IsInfinity(edge.BendingStiffnessNMm2) ? 0 : 0.5 * edge.RestLengthMm;
 
-    /// <summary>Curvature times length as the discrete binormal measures it: 2 tan(φ/2).</summary>
-    private static NaturalCurvature Discrete(NaturalCurvature curvature, double length)
-    {
-        double angle = length * Math.Sqrt((curvature.FirstPerMm * curvature.FirstPerMm) + (curvature.SecondPerMm * curvature.SecondPerMm));
-        double scale = angle > 1e-12 ? length * 2 * Math.Tan(0.5 * angle) / angle : length;
-        return new NaturalCurvature(curvature.FirstPerMm * scale, curvature.SecondPerMm * scale);
-    }
-
     private static double Twist(RodPose pose, int i) => pose.Angles[i] - pose.Angles[i - 1] + pose.Twists[i];
-
-    private static Vector3D Binormal(RodPose pose, int i, out double chi)
-    {
-        chi = Math.Max(1 + pose.Tangents[i - 1].Dot(pose.Tangents[i]), 1e-12);
-        return 2 / chi * pose.Tangents[i - 1].Cross(pose.Tangents[i]);
-    }
-
-    private static (Vector3D First, Vector3D Second) Material(RodPose pose, int j)
-    {
-        (double sin, double cos) = Math.SinCos(pose.Angles[j]);
-        Vector3D d1 = pose.Directors[j];
-        Vector3D d2 = pose.Tangents[j].Cross(d1);
-        return ((cos * d1) + (sin * d2), (cos * d2) - (sin * d1));
-    }
-
-    private double NaturalPart(RodPose pose, int i)
-    {
-        NaturalCurvature k = natural[i];
-        if (k == default)
-        {
-            return 0;
-        }
-
-        Vector3D kb = Binormal(pose, i, out _);
-        (Vector3D e1, Vector3D e2) = Material(pose, i - 1);
-        (Vector3D f1, Vector3D f2) = Material(pose, i);
-        double first = 0.5 * kb.Dot(e2 + f2);
-        double second = -0.5 * kb.Dot(e1 + f1);
-        return bend[i] * ((0.5 * ((k.FirstPerMm * k.FirstPerMm) + (k.SecondPerMm * k.SecondPerMm))) - (k.FirstPerMm * first) - (k.SecondPerMm * second));
-    }
 
     private void AddStretch(RodPose pose, int j, double[] gradient, BandMatrix hessian)
     {
@@ -213,7 +175,7 @@ internal sealed class RodElasticity
         Vector3D tf = pose.Tangents[i];
         double le = pose.Lengths[i - 1];
         double lf = pose.Lengths[i];
-        Vector3D kb = Binormal(pose, i, out double chi);
+        Vector3D kb = NaturalBending.Binormal(pose, i, out double chi);
         Vector3D mean = (te + tf) / chi;
         Vector3D a = kb / (2 * le);
         Vector3D b = kb / (2 * lf);
@@ -235,74 +197,5 @@ internal sealed class RodElasticity
         node.AddTwice(After, -torque / (4 * lf * lf), kb, tf + mean);
         node.AddCross(Before, After, torque / (chi * le * lf), te);
         node.AddOuter(Before, After, -torque / (2 * le * lf), kb, mean);
-    }
-
-    /// <summary>The part −B κ̄·κ of the energy: κ₁ by the second directors, κ₂ by the first with the sign turned.</summary>
-    private void AddNatural(RodPose pose, int i)
-    {
-        NaturalCurvature k = natural[i];
-        if (k == default)
-        {
-            return;
-        }
-
-        (Vector3D e1, Vector3D e2) = Material(pose, i - 1);
-        (Vector3D f1, Vector3D f2) = Material(pose, i);
-        AddProjection(pose, i, -bend[i] * k.FirstPerMm, e2, f2, -1 * e1, -1 * f1);
-        AddProjection(pose, i, bend[i] * k.SecondPerMm, e1, f1, e2, f2);
-    }
-
-    /// <summary>
-    /// Derivatives of factor · ½ κb·(me + mf), with the directors' derivatives by the angles given (Bergou et al. 2010, appendix).
-    /// </summary>
-    private void AddProjection(RodPose pose, int i, double factor, Vector3D me, Vector3D mf, Vector3D turnedE, Vector3D turnedF)
-    {
-        Vector3D te = pose.Tangents[i - 1];
-        Vector3D tf = pose.Tangents[i];
-        double le = pose.Lengths[i - 1];
-        double lf = pose.Lengths[i];
-        Vector3D kb = Binormal(pose, i, out double chi);
-        Vector3D mean = (te + tf) / chi;
-        Vector3D director = (me + mf) / chi;
-        double kappa = 0.5 * kb.Dot(me + mf);
-        Vector3D fd = tf.Cross(director);
-        Vector3D ed = te.Cross(director);
-        node.Add(Before, factor / le, fd - (kappa * mean));
-        node.Add(After, -factor / lf, ed + (kappa * mean));
-        node.Add(AngleBefore, 0.5 * factor * kb.Dot(turnedE));
-        node.Add(AngleAfter, 0.5 * factor * kb.Dot(turnedF));
-
-        double ee = factor / (le * le);
-        double ff = factor / (lf * lf);
-        double ef = factor / (le * lf);
-        node.AddOuter(Before, Before, 2 * kappa * ee, mean, mean);
-        node.AddTwice(Before, -ee, fd, mean);
-        node.AddUnit(Before, Before, -kappa / chi * ee);
-        node.AddOuter(Before, Before, kappa / chi * ee, te, te);
-        node.AddTwice(Before, 0.25 * ee, kb, me);
-        node.AddOuter(After, After, 2 * kappa * ff, mean, mean);
-        node.AddTwice(After, ff, ed, mean);
-        node.AddUnit(After, After, -kappa / chi * ff);
-        node.AddOuter(After, After, kappa / chi * ff, tf, tf);
-        node.AddTwice(After, 0.25 * ff, kb, mf);
-        node.AddUnit(Before, After, -kappa / chi * ef);
-        node.AddOuter(Before, After, -kappa / chi * ef, te, tf);
-        node.AddOuter(Before, After, 2 * kappa * ef, mean, mean);
-        node.AddOuter(Before, After, -ef, fd, mean);
-        node.AddOuter(Before, After, ef, mean, ed);
-        node.AddCross(Before, After, -ef, director);
-
-        node.AddAngles(AngleBefore, AngleBefore, -0.5 * factor * kb.Dot(me));
-        node.AddAngles(AngleAfter, AngleAfter, -0.5 * factor * kb.Dot(mf));
-        AddTurned(AngleBefore, factor, kb, mean, te, tf, turnedE, chi, le, lf);
-        AddTurned(AngleAfter, factor, kb, mean, te, tf, turnedF, chi, le, lf);
-    }
-
-    private void AddTurned(
-        int angle, double factor, Vector3D kb, Vector3D mean, Vector3D te, Vector3D tf, Vector3D turned, double chi, double le, double lf)
-    {
-        double half = 0.5 * kb.Dot(turned);
-        node.AddMixed(angle, Before, factor / le, (tf.Cross(turned) / chi) - (half * mean));
-        node.AddMixed(angle, After, -factor / lf, (te.Cross(turned) / chi) + (half * mean));
     }
 }

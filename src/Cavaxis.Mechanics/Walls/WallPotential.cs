@@ -4,6 +4,7 @@ using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Anatomy.Space;
 using Cavaxis.Mechanics.Matrices;
 using Cavaxis.Mechanics.Rods;
+using static Cavaxis.Mechanics.Walls.NodeSums;
 
 namespace Cavaxis.Mechanics.Walls;
 
@@ -20,24 +21,17 @@ internal sealed class WallPotential
     /// <summary>Sharpest wall whose curvature is used, 1/mm; beyond it the difference has crossed an edge.</summary>
     private const double SharpestPerMm = 1;
 
-    /// <summary>The distance of a blend may change a little faster than the place.</summary>
-    private const double LargestSlope = 1.25;
-
-    private ILumen? lumen;
+    private readonly WallTouch touch = new();
     private double[] friction = [];
     private double stiffness;
     private double give;
     private int count;
     private bool[] free = [];
-    private double[] radius = [];
-    private double[] multiplier = [];
     private NodeGrip[] grip = [];
-    private Vector3D[] seenAt = [];
-    private LumenPoint[] seen = [];
     private Foreseen[] foreseen = [];
 
     /// <summary>Whether there is a wall.</summary>
-    public bool Exists => lumen is not null;
+    public bool Exists { get; private set; }
 
     /// <summary>Takes the wall of a task.</summary>
     /// <param name="wall">The wall, or none.</param>
@@ -52,30 +46,32 @@ internal sealed class WallPotential
         Wall? wall, ImmutableArray<double> radii, ReadOnlySpan<bool> touches, ImmutableArray<NodeGrip> grips, ImmutableArray<double> coefficients, RodPose start,
         double stiffnessNPerMm, double giveMm)
     {
-        (lumen, stiffness, give, count) = (wall?.Lumen, stiffnessNPerMm, giveMm, radii.Length);
+        (Exists, stiffness, give, count) = (wall is not null, stiffnessNPerMm, giveMm, radii.Length);
         if (free.Length < count)
         {
             int room = count + 32;
-            (free, radius, multiplier, grip) = (new bool[room], new double[room], new double[room], new NodeGrip[room]);
-            (seenAt, seen, friction, foreseen) = (new Vector3D[room], new LumenPoint[room], new double[room], new Foreseen[room]);
+            (free, grip, friction, foreseen) = (new bool[room], new NodeGrip[room], new double[room], new Foreseen[room]);
         }
 
-        for (int i = 0; i < count && lumen is not null; i++)
+        if (wall is null)
+        {
+            return;
+        }
+
+        touch.Load(wall.Lumen, stiffness, count);
+        for (int i = 0; i < count; i++)
         {
             free[i] = touches[i];
-            radius[i] = radii[i];
-            friction[i] = coefficients.IsEmpty ? wall!.Friction : coefficients[i];
-            multiplier[i] = 0;
-            seenAt[i] = start.Nodes[i];
-            seen[i] = lumen.At(start.Nodes[i]);
-            grip[i] = grips.IsEmpty ? new NodeGrip(start.Nodes[i], 0, seen[i].Outward) : grips[i];
+            friction[i] = coefficients.IsEmpty ? wall.Friction : coefficients[i];
+            LumenPoint at = touch.Begin(i, start.Nodes[i], radii[i]);
+            grip[i] = grips.IsEmpty ? new NodeGrip(start.Nodes[i], 0, at.Outward) : grips[i];
         }
     }
 
     /// <summary>Energy of contact and friction, N mm; that of the multipliers at rest is left in.</summary>
     public double Energy(RodPose pose)
     {
-        if (lumen is null)
+        if (!Exists)
         {
             return 0;
         }
@@ -89,7 +85,7 @@ internal sealed class WallPotential
             }
 
             Vector3D x = pose.Nodes[i];
-            if (TryTouch(i, x, out _, out double force))
+            if (touch.TryTouch(i, x, out _, out double force))
             {
                 sum += force * force / (2 * stiffness);
             }
@@ -108,7 +104,7 @@ internal sealed class WallPotential
     /// <summary>Adds first and second derivatives.</summary>
     public void AddDerivatives(RodPose pose, double[] gradient, BandMatrix hessian)
     {
-        if (lumen is null)
+        if (!Exists)
         {
             return;
         }
@@ -121,7 +117,7 @@ internal sealed class WallPotential
             }
 
             Vector3D x = pose.Nodes[i];
-            if (TryTouch(i, x, out LumenPoint at, out double force))
+            if (touch.TryTouch(i, x, out LumenPoint at, out double force))
             {
                 AddForce(gradient, i, force, at.Outward);
                 AddOuter(hessian, i, stiffness, at.Outward);
@@ -150,7 +146,7 @@ internal sealed class WallPotential
     public bool LookAhead(RodPose pose, double[] direction, double share, bool begins, double[] gradient, BandMatrix hessian, bool[] held)
     {
         bool changed = false;
-        for (int i = 0; i < count && lumen is not null; i++)
+        for (int i = 0; i < count && Exists; i++)
         {
             if (!free[i] || held[4 * i] || held[(4 * i) + 1] || held[(4 * i) + 2])
             {
@@ -158,8 +154,8 @@ internal sealed class WallPotential
             }
 
             Vector3D step = new(direction[4 * i], direction[(4 * i) + 1], direction[(4 * i) + 2]);
-            Foreseen f = begins ? Now(i, pose.Nodes[i]) : foreseen[i];
-            bool touches = f.IsKnown ? f.DepthMm + f.Outward.Dot(step) > 0 : TryForesee(i, pose.Nodes[i], share * step, out f);
+            Foreseen f = begins ? touch.Now(i, pose.Nodes[i]) : foreseen[i];
+            bool touches = f.IsKnown ? f.DepthMm + f.Outward.Dot(step) > 0 : touch.TryForesee(i, pose.Nodes[i], share * step, out f);
             if (touches != f.IsModelled)
             {
                 double sign = touches ? stiffness : -stiffness;
@@ -186,19 +182,19 @@ internal sealed class WallPotential
     {
         double depth = 0;
         double change = 0;
-        for (int i = 0; i < count && lumen is not null; i++)
+        for (int i = 0; i < count && Exists; i++)
         {
             if (!free[i])
             {
                 continue;
             }
 
-            bool touches = TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force);
-            double deep = touches ? at.DistanceMm + radius[i] : 0;
+            bool touches = touch.TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force);
+            double deep = touches ? touch.Depth(i, at) : 0;
             depth = Math.Max(depth, deep);
-            if (deep > allowedMm || multiplier[i] > 0)
+            if (deep > allowedMm || touch.Multiplier(i) > 0)
             {
-                multiplier[i] = force;
+                touch.Hold(i, force);
             }
 
             Vector3D before = friction[i] * FrictionForce(i, pose.Nodes[i]);
@@ -213,12 +209,12 @@ internal sealed class WallPotential
     public ImmutableArray<NodeContact> Contacts(RodPose pose)
     {
         ImmutableArray<NodeContact>.Builder contacts = ImmutableArray.CreateBuilder<NodeContact>();
-        for (int i = 0; i < count && lumen is not null; i++)
+        for (int i = 0; i < count && Exists; i++)
         {
-            if (free[i] && TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force))
+            if (free[i] && touch.TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force))
             {
                 Vector3D onRod = (-force * at.Outward) - (friction[i] * FrictionForce(i, pose.Nodes[i]));
-                contacts.Add(new NodeContact(i, force, onRod, at.DistanceMm + radius[i], Slide(i, pose.Nodes[i]).Length >= give));
+                contacts.Add(new NodeContact(i, force, onRod, touch.Depth(i, at), Slide(i, pose.Nodes[i]).Length >= give));
             }
         }
 
@@ -228,7 +224,7 @@ internal sealed class WallPotential
     /// <summary>What is remembered: anchors are drawn after nodes that slid, so that they trail by the give.</summary>
     public ImmutableArray<NodeGrip> Grips(RodPose pose)
     {
-        if (lumen is null)
+        if (!Exists)
         {
             return [];
         }
@@ -236,7 +232,7 @@ internal sealed class WallPotential
         NodeGrip[] kept = new NodeGrip[count];
         for (int i = 0; i < count; i++)
         {
-            bool touches = free[i] && TryTouch(i, pose.Nodes[i], out _, out _);
+            bool touches = free[i] && touch.TryTouch(i, pose.Nodes[i], out _, out _);
             Vector3D slide = Slide(i, pose.Nodes[i]);
             double length = slide.Length;
             Vector3D trail = !touches ? default : length > give ? give / length * slide : slide;
@@ -260,56 +256,6 @@ internal sealed class WallPotential
         return way - (way.Dot(grip[i].Outward) * grip[i].Outward);
     }
 
-    private Foreseen Now(int i, Vector3D x) =>
-        TryTouch(i, x, out LumenPoint at, out double force) ? new Foreseen(true, true, force / stiffness, at.Outward) : default;
-
-    private bool TryForesee(int i, Vector3D x, Vector3D step, out Foreseen f)
-    {
-        f = default;
-        double reach = radius[i] + (multiplier[i] / stiffness);
-        double room = -(seen[i].DistanceMm + reach);
-        Vector3D ahead = x + step;
-        if (room > 0 && LargestSlope * LargestSlope * (ahead - seenAt[i]).SquaredLength < room * room)
-        {
-            return false;
-        }
-
-        LumenPoint at = lumen!.At(ahead);
-        double depth = at.DistanceMm + reach;
-        f = depth > 0 ? new Foreseen(true, false, depth - at.Outward.Dot(step), at.Outward) : default;
-        return depth > 0;
-    }
-
-    private bool TryTouch(int i, Vector3D x, out LumenPoint at, out double force)
-    {
-        at = seen[i];
-        force = 0;
-        double reach = radius[i] + (multiplier[i] / stiffness);
-        Vector3D moved = x - seenAt[i];
-        double square = moved.SquaredLength;
-        if (square > 0)
-        {
-            double room = -(at.DistanceMm + reach);
-            if (room > 0 && LargestSlope * LargestSlope * square < room * room)
-            {
-                return false;
-            }
-
-            seenAt[i] = x;
-            at = lumen!.At(x);
-            seen[i] = at;
-        }
-
-        force = stiffness * (at.DistanceMm + reach);
-        if (!(force > 0))
-        {
-            force = 0;
-            return false;
-        }
-
-        return true;
-    }
-
     private void AddFriction(double[] gradient, BandMatrix hessian, int i, Vector3D x)
     {
         double hold = friction[i] * grip[i].ForceN;
@@ -331,8 +277,8 @@ internal sealed class WallPotential
         Vector3D normal = outward.Unit;
         Vector3D a = FrameTransport.AnySquareTo(normal);
         Vector3D b = normal.Cross(a);
-        Vector3D alongA = (lumen!.At(x + (CurvatureStepMm * a)).Outward - outward) / CurvatureStepMm;
-        Vector3D alongB = (lumen.At(x + (CurvatureStepMm * b)).Outward - outward) / CurvatureStepMm;
+        Vector3D alongA = (touch.At(x + (CurvatureStepMm * a)).Outward - outward) / CurvatureStepMm;
+        Vector3D alongB = (touch.At(x + (CurvatureStepMm * b)).Outward - outward) / CurvatureStepMm;
         double aa = alongA.Dot(a);
         double bb = alongB.Dot(b);
         double ab = 0.5 * (alongA.Dot(b) + alongB.Dot(a));
@@ -345,31 +291,5 @@ internal sealed class WallPotential
         AddOuter(hessian, i, force * (aa - ab), a);
         AddOuter(hessian, i, force * (bb - ab), b);
         AddOuter(hessian, i, force * ab, a + b);
-    }
-
-    private static void AddForce(double[] gradient, int i, double factor, Vector3D v)
-    {
-        gradient[4 * i] += factor * v.X;
-        gradient[(4 * i) + 1] += factor * v.Y;
-        gradient[(4 * i) + 2] += factor * v.Z;
-    }
-
-    private static void AddUnit(BandMatrix hessian, int i, double factor)
-    {
-        for (int r = 0; r < 3; r++)
-        {
-            hessian.Add((4 * i) + r, (4 * i) + r, factor);
-        }
-    }
-
-    private static void AddOuter(BandMatrix hessian, int i, double factor, Vector3D v)
-    {
-        int at = 4 * i;
-        hessian.Add(at, at, factor * v.X * v.X);
-        hessian.Add(at + 1, at, factor * v.Y * v.X);
-        hessian.Add(at + 1, at + 1, factor * v.Y * v.Y);
-        hessian.Add(at + 2, at, factor * v.Z * v.X);
-        hessian.Add(at + 2, at + 1, factor * v.Z * v.Y);
-        hessian.Add(at + 2, at + 2, factor * v.Z * v.Z);
     }
 }
