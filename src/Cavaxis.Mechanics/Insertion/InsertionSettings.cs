@@ -30,5 +30,5 @@ public sealed record InsertionSettings
     public double TurnRad { get; init; } = 0.2;
 
     /// <summary>How exactly each state is brought to rest.</summary>
-    public RelaxationSettings Relaxation { get; init; } = new() { ToleranceN = 1e-5, FrictionToleranceN = 2e-3, MostSteps = 150, MostRounds = 25 };
+    public RelaxationSettings Relaxation { get; init; } = new() { ToleranceN = 1e-5, FrictionToleranceN = 5e-4, MostSteps = 150, MostRounds = 25 };
 }

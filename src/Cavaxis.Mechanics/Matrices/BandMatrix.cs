@@ -58,8 +58,8 @@ internal sealed class BandMatrix
     /// <returns>False where the sum is not positive definite.</returns>
     public bool TryFactorise(double shift, double angleShift) => Factorise(shift, angleShift, true) == 0;
 
-    /// <summary>Negative eigenvalues of the matrix.</summary>
-    public int NegativeCount() => Factorise(0, 0, false);
+    /// <summary>Negative eigenvalues of the matrix plus a diagonal.</summary>
+    public int NegativeCount(double shift, double angleShift) => Factorise(shift, angleShift, false);
 
     /// <summary>A direction of negative curvature, where the last factorisation met a pivot that is not positive.</summary>
     /// <param name="direction">Filled: L Lᵀ-conjugate to all rows before that pivot.</param>

@@ -9,7 +9,6 @@ internal sealed class DescentDirection(RodSystem system)
     private const double FirstShift = 1e-9;
     private const double LastShift = 1e6;
     private const double ShiftGrowth = 30;
-    private const double SaddleShift = 1e-7;
     private const int MostLooks = 6;
 
     /// <summary>Least descent of a step that looks ahead, of that of the plain step.</summary>
@@ -36,9 +35,7 @@ internal sealed class DescentDirection(RodSystem system)
     /// <returns>False where the second derivatives have none.</returns>
     public bool TryNegative()
     {
-        double arm = system.Elasticity.MeanLengthMm * system.Elasticity.MeanLengthMm;
-        double least = SaddleShift * system.Elasticity.LeastBendNMm / arm;
-        if (system.Hessian.TryFactorise(least, least * arm))
+        if (system.Hessian.TryFactorise(system.NoticeableCurvature, system.NoticeableAngleCurvature))
         {
             return false;
         }

@@ -29,6 +29,6 @@ public static class Relaxation
         RodPose pose = new();
         system.Load(task, pose, new RelaxationSettings());
         system.Differentiate(pose);
-        return system.Hessian.NegativeCount();
+        return system.Hessian.NegativeCount(system.NoticeableCurvature, system.NoticeableAngleCurvature);
     }
 }

@@ -53,7 +53,10 @@ internal sealed class Relaxer
 
             if (cause is RodFaultCause known)
             {
-                fault = Fault(known, depth);
+                // Pressed on both sides a node finds no way that is down; the wall is then the reason.
+                depth = system.Wall.Depth(pose);
+                bool pressed = known == RodFaultCause.NoDescent && system.Wall.IsPinched(pose);
+                fault = Fault(pressed ? RodFaultCause.WallNotHeld : known, depth);
             }
             else if (!system.Wall.Exists)
             {

@@ -10,6 +10,8 @@ namespace Cavaxis.Mechanics.Relaxing;
 /// <summary>Potential of a rod with its loads and its wall, and its derivatives, in arrays that are used again.</summary>
 internal sealed class RodSystem
 {
+    private const double NoticeableShare = 1e-10;
+
     private ImmutableArray<Vector3D> loads = [];
     private bool[] touches = [];
 
@@ -33,6 +35,12 @@ internal sealed class RodSystem
 
     /// <summary>Variables: three coordinates and an angle for each node, the last angle held.</summary>
     public int Size { get; private set; }
+
+    /// <summary>Smallest curvature of the potential that is told from none, N/mm: a free rotation has none.</summary>
+    public double NoticeableCurvature => NoticeableShare * Elasticity.LeastBendNMm / (Elasticity.MeanLengthMm * Elasticity.MeanLengthMm);
+
+    /// <summary>The same for angles, N mm.</summary>
+    public double NoticeableAngleCurvature => NoticeableShare * Elasticity.LeastBendNMm;
 
     /// <summary>Takes a task.</summary>
     /// <exception cref="InputFaultException">Lists of unequal length.</exception>

@@ -180,7 +180,7 @@ internal sealed class WallPotential
     /// <returns>Largest penetration, mm, and largest change of a friction force, N.</returns>
     public (double DepthMm, double ChangeN) Renew(RodPose pose, double allowedMm)
     {
-        double depth = 0;
+        double depth = Depth(pose);
         double change = 0;
         for (int i = 0; i < count && Exists; i++)
         {
@@ -190,9 +190,7 @@ internal sealed class WallPotential
             }
 
             bool touches = touch.TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force);
-            double deep = touches ? touch.Depth(i, at) : 0;
-            depth = Math.Max(depth, deep);
-            if (deep > allowedMm || touch.Multiplier(i) > 0)
+            if (depth > allowedMm && ((touches && touch.Depth(i, at) > allowedMm) || touch.Multiplier(i) > 0))
             {
                 touch.Hold(i, force);
             }
@@ -204,6 +202,21 @@ internal sealed class WallPotential
 
         return (depth, change);
     }
+
+    /// <summary>Largest penetration of a pose, mm.</summary>
+    public double Depth(RodPose pose)
+    {
+        double depth = 0;
+        for (int i = 0; i < count && Exists; i++)
+        {
+            depth = free[i] && touch.TryTouch(i, pose.Nodes[i], out LumenPoint at, out _) ? Math.Max(depth, touch.Depth(i, at)) : depth;
+        }
+
+        return depth;
+    }
+
+    /// <summary>Whether the rod is wider than the lumen at a node.</summary>
+    public bool IsPinched(RodPose pose) => Exists && Enumerable.Range(0, count).Any(i => free[i] && touch.IsPinched(i, pose.Nodes[i]));
 
     /// <summary>Forces of the wall on all nodes that it touches.</summary>
     public ImmutableArray<NodeContact> Contacts(RodPose pose)

@@ -12,6 +12,9 @@ internal sealed class WallTouch
     /// <summary>The distance of a blend may change a little faster than the place.</summary>
     private const double LargestSlope = 1.25;
 
+    /// <summary>Play that a rod which fits has at least, mm.</summary>
+    private const double PinchMm = 0.05;
+
     private ILumen lumen = null!;
     private double stiffness;
     private double[] radius = [];
@@ -46,6 +49,14 @@ internal sealed class WallTouch
 
     /// <summary>Lets a multiplier hold a force at a node.</summary>
     public void Hold(int i, double force) => multiplier[i] = force;
+
+    /// <summary>Whether a node that is brought out of the wall lands in it again: the rod is wider than the lumen.</summary>
+    public bool IsPinched(int i, Vector3D x)
+    {
+        LumenPoint at = lumen.At(x);
+        double depth = Depth(i, at);
+        return depth > 0 && Depth(i, lumen.At(x - ((depth + PinchMm) * at.Outward))) > 0;
+    }
 
     /// <summary>Depth of a node's outer surface in the wall.</summary>
     public double Depth(int i, LumenPoint at) => at.DistanceMm + radius[i];
@@ -94,7 +105,7 @@ internal sealed class WallTouch
         }
 
         force = stiffness * (at.DistanceMm + reach);
-        if (!(force > 0))
+        if (force <= 0)
         {
             force = 0;
             return false;
