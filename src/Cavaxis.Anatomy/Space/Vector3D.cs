@@ -60,4 +60,7 @@ public readonly record struct Vector3D(double X, double Y, double Z)
         (Y * other.Z) - (Z * other.Y),
         (Z * other.X) - (X * other.Z),
         (X * other.Y) - (Y * other.X));
+
+    /// <summary>The three parts. (What the compiler would write prints <see cref="Unit"/> in itself, without end.)</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
 }

@@ -17,15 +17,16 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Devices", typeof(Devices.Cannulae.Cannula).Assembly, ["Blood"], ["CsvHelper"]),
         new("Anatomy", typeof(Anatomy.Axis.AxisDimension).Assembly, ["Devices"], []),
         new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], ["MathNet.Numerics"]),
+        new("Mechanics", typeof(Mechanics.Relaxing.Relaxation).Assembly, ["Anatomy"], []),
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation"], []),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
-        new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
+        new("Validation", typeof(Validation.AllChecks).Assembly, ["Mechanics", "Planning"], []),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
         new("Web", typeof(Web.Questions.Question).Assembly, ["Reports"], ["Microsoft.Data.Sqlite"]),
     ];
 
     /// <summary>The rooms that compute: pure, so that the same input gives the same bytes everywhere.</summary>
-    public static IReadOnlyList<Room> Engines { get; } = [.. All.Take(6)];
+    public static IReadOnlyList<Room> Engines { get; } = [.. All.Take(7)];
 
     /// <summary>The room of a name.</summary>
     public static Room Of(string name) => All.Single(room => room.Name == name);

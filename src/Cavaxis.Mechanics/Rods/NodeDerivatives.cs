@@ -1,0 +1,151 @@
+using Cavaxis.Anatomy.Space;
+using Cavaxis.Mechanics.Matrices;
+
+namespace Cavaxis.Mechanics.Rods;
+
+/// <summary>
+/// First and second derivatives of the energy of one inner node by its two edges e and f and their two angles:
+/// places 0-2 e, 3 the angle of e, 4-6 f, 7 the angle of f. Written over for every node.
+/// </summary>
+internal sealed class NodeDerivatives
+{
+    /// <summary>Place of the edge before the node.</summary>
+    public const int Before = 0;
+
+    /// <summary>Place of the angle of the edge before the node.</summary>
+    public const int AngleBefore = 3;
+
+    /// <summary>Place of the edge after the node.</summary>
+    public const int After = 4;
+
+    /// <summary>Place of the angle of the edge after the node.</summary>
+    public const int AngleAfter = 7;
+
+    private readonly double[] first = new double[8];
+    private readonly double[] second = new double[64];
+
+    /// <summary>First derivatives.</summary>
+    public ReadOnlySpan<double> First => first;
+
+    /// <summary>Sets all to zero.</summary>
+    public void Clear()
+    {
+        Array.Clear(first);
+        Array.Clear(second);
+    }
+
+    /// <summary>Adds to first derivatives by an edge.</summary>
+    public void Add(int place, double factor, Vector3D v)
+    {
+        first[place] += factor * v.X;
+        first[place + 1] += factor * v.Y;
+        first[place + 2] += factor * v.Z;
+    }
+
+    /// <summary>Adds to the first derivative by an angle.</summary>
+    public void Add(int place, double value) => first[place] += value;
+
+    /// <summary>Adds a ⊗ b to the block of two edges.</summary>
+    public void AddOuter(int row, int column, double factor, Vector3D a, Vector3D b)
+    {
+        int at = (8 * row) + column;
+        AddRow(at, factor * a.X, b);
+        AddRow(at + 8, factor * a.Y, b);
+        AddRow(at + 16, factor * a.Z, b);
+    }
+
+    /// <summary>Adds a ⊗ b + b ⊗ a to the block of one edge.</summary>
+    public void AddTwice(int place, double factor, Vector3D a, Vector3D b)
+    {
+        AddOuter(place, place, factor, a, b);
+        AddOuter(place, place, factor, b, a);
+    }
+
+    /// <summary>Adds a multiple of the unit matrix to the block of two edges.</summary>
+    public void AddUnit(int row, int column, double factor)
+    {
+        int at = (8 * row) + column;
+        second[at] += factor;
+        second[at + 9] += factor;
+        second[at + 18] += factor;
+    }
+
+    /// <summary>Adds the matrix of the vector product with a, [a]ₓ b = a × b, to the block of two edges.</summary>
+    public void AddCross(int row, int column, double factor, Vector3D a)
+    {
+        int at = (8 * row) + column;
+        second[at + 1] -= factor * a.Z;
+        second[at + 2] += factor * a.Y;
+        second[at + 8] += factor * a.Z;
+        second[at + 10] -= factor * a.X;
+        second[at + 16] -= factor * a.Y;
+        second[at + 17] += factor * a.X;
+    }
+
+    /// <summary>Adds to the block of an angle (row) and an edge (column).</summary>
+    public void AddMixed(int angle, int edge, double factor, Vector3D v) => AddRow((8 * angle) + edge, factor, v);
+
+    /// <summary>Adds to the entry of two angles.</summary>
+    public void AddAngles(int row, int column, double value) => second[(8 * row) + column] += value;
+
+    /// <summary>
+    /// Adds all to the derivatives of the rod by the coordinates of three nodes and two angles: e is the node less the one
+    /// before it, f the one after it less the node.
+    /// </summary>
+    /// <param name="start">First variable of the node before.</param>
+    /// <param name="gradient">Gradient of the rod.</param>
+    /// <param name="hessian">Second derivatives of the rod.</param>
+    public void Spread(int start, double[] gradient, BandMatrix hessian)
+    {
+        for (int r = 0; r < 3; r++)
+        {
+            double e = first[Before + r];
+            double f = first[After + r];
+            gradient[start + r] -= e;
+            gradient[start + 4 + r] += e - f;
+            gradient[start + 8 + r] += f;
+            for (int c = 0; c < 3; c++)
+            {
+                double ee = second[(8 * r) + c];
+                double ef = second[(8 * r) + After + c];
+                double fe = second[(8 * c) + After + r];
+                double ff = second[(8 * (After + r)) + After + c];
+                hessian.Add(start + 4 + r, start + c, fe - ee);
+                hessian.Add(start + 8 + r, start + c, -fe);
+                hessian.Add(start + 8 + r, start + 4 + c, fe - ff);
+                if (c <= r)
+                {
+                    hessian.Add(start + r, start + c, ee);
+                    hessian.Add(start + 4 + r, start + 4 + c, ee - ef - fe + ff);
+                    hessian.Add(start + 8 + r, start + 8 + c, ff);
+                }
+            }
+        }
+
+        gradient[start + 3] += first[AngleBefore];
+        gradient[start + 7] += first[AngleAfter];
+        hessian.Add(start + 3, start + 3, second[(8 * AngleBefore) + AngleBefore]);
+        hessian.Add(start + 7, start + 7, second[(8 * AngleAfter) + AngleAfter]);
+        hessian.Add(start + 7, start + 3, second[(8 * AngleAfter) + AngleBefore]);
+        for (int c = 0; c < 3; c++)
+        {
+            double be = second[(8 * AngleBefore) + Before + c];
+            double bf = second[(8 * AngleBefore) + After + c];
+            double ae = second[(8 * AngleAfter) + Before + c];
+            double af = second[(8 * AngleAfter) + After + c];
+            hessian.Add(start + 3, start + c, -be);
+            hessian.Add(start + 4 + c, start + 3, be - bf);
+            hessian.Add(start + 8 + c, start + 3, bf);
+            hessian.Add(start + 7, start + c, -ae);
+            hessian.Add(start + 7, start + 4 + c, ae - af);
+            hessian.Add(start + 8 + c, start + 7, af);
+        }
+    }
+
+    private void AddRow(int at, double factor, Vector3D v)
+    {
+        second[at] += factor * v.X;
+        second[at + 1] += factor * v.Y;
+        second[at + 2] += factor * v.Z;
+    }
+}
