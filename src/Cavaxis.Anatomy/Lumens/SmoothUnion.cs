@@ -28,7 +28,8 @@ public sealed class SmoothUnion : ILumen
         for (int i = 1; i < Parts.Length; i++)
         {
             // A part that is farther than the blend reaches changes nothing.
-            if (Parts[i].BoxDistanceMm(point) < joined.DistanceMm + BlendMm)
+            double box = Parts[i].BoxDistanceMm(point);
+            if (box <= 0 || box < joined.DistanceMm + BlendMm)
             {
                 joined = Joined(joined, Parts[i].At(point));
             }
