@@ -10,8 +10,15 @@ Clock whole = new(TimeSpan.FromSeconds(quick ? 2 : 10));
 Clock part = new(TimeSpan.FromSeconds(quick ? 0.4 : 3));
 Console.WriteLine(
     $"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} cores, vectors of {(Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : 128)} bits");
+if (args.Contains("--insertion"))
+{
+    InsertionFigures.Print(quick ? 20 : 200);
+    return;
+}
+
 if (all)
 {
+    InsertionFigures.Print(quick ? 5 : 200);
     PlanFigures.Cases(whole);
     PlanFigures.Growth(whole);
     KernelFigures.Print(part);

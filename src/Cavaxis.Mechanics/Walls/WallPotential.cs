@@ -15,12 +15,6 @@ namespace Cavaxis.Mechanics.Walls;
 /// </summary>
 internal sealed class WallPotential
 {
-    /// <summary>Step of the difference that gives the wall's curvature, mm.</summary>
-    private const double CurvatureStepMm = 1e-3;
-
-    /// <summary>Sharpest wall whose curvature is used, 1/mm; beyond it the difference has crossed an edge.</summary>
-    private const double SharpestPerMm = 1;
-
     private readonly WallTouch touch = new();
     private double[] friction = [];
     private double stiffness;
@@ -121,7 +115,7 @@ internal sealed class WallPotential
             {
                 AddForce(gradient, i, force, at.Outward);
                 AddOuter(hessian, i, stiffness, at.Outward);
-                AddCurvature(hessian, i, force, x, at.Outward);
+                touch.AddCurvature(hessian, i, force, x, at.Outward);
             }
 
             if (friction[i] * grip[i].ForceN > 0)
@@ -283,26 +277,5 @@ internal sealed class WallPotential
         {
             AddOuter(hessian, i, -slope / (length * length), slide);
         }
-    }
-
-    private void AddCurvature(BandMatrix hessian, int i, double force, Vector3D x, Vector3D outward)
-    {
-        Vector3D normal = outward.Unit;
-        Vector3D a = FrameTransport.AnySquareTo(normal);
-        Vector3D b = normal.Cross(a);
-        Vector3D alongA = (touch.At(x + (CurvatureStepMm * a)).Outward - outward) / CurvatureStepMm;
-        Vector3D alongB = (touch.At(x + (CurvatureStepMm * b)).Outward - outward) / CurvatureStepMm;
-        double aa = alongA.Dot(a);
-        double bb = alongB.Dot(b);
-        double ab = 0.5 * (alongA.Dot(b) + alongB.Dot(a));
-        if (!(Math.Abs(aa) + Math.Abs(bb) + Math.Abs(ab) < SharpestPerMm))
-        {
-            return;
-        }
-
-        // (aa a + ab b) ⊗ a + (ab a + bb b) ⊗ b, written as a sum of squares.
-        AddOuter(hessian, i, force * (aa - ab), a);
-        AddOuter(hessian, i, force * (bb - ab), b);
-        AddOuter(hessian, i, force * ab, a + b);
     }
 }

@@ -1,5 +1,8 @@
 using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Anatomy.Space;
+using Cavaxis.Mechanics.Matrices;
+using Cavaxis.Mechanics.Rods;
+using static Cavaxis.Mechanics.Walls.NodeSums;
 
 namespace Cavaxis.Mechanics.Walls;
 
@@ -9,6 +12,12 @@ namespace Cavaxis.Mechanics.Walls;
 /// </summary>
 internal sealed class WallTouch
 {
+    /// <summary>Step of the difference that gives the wall's curvature, mm.</summary>
+    private const double CurvatureStepMm = 1e-3;
+
+    /// <summary>Sharpest wall whose curvature is used, 1/mm; beyond it the difference has crossed an edge.</summary>
+    private const double SharpestPerMm = 1;
+
     /// <summary>The distance of a blend may change a little faster than the place.</summary>
     private const double LargestSlope = 1.25;
 
@@ -40,9 +49,6 @@ internal sealed class WallTouch
         (radius[i], multiplier[i], seenAt[i], seen[i]) = (radiusMm, 0, x, lumen.At(x));
         return seen[i];
     }
-
-    /// <summary>What the lumen says of any place.</summary>
-    public LumenPoint At(Vector3D x) => lumen.At(x);
 
     /// <summary>Force that a multiplier holds at a node.</summary>
     public double Multiplier(int i) => multiplier[i];
@@ -112,5 +118,27 @@ internal sealed class WallTouch
         }
 
         return true;
+    }
+
+    /// <summary>Adds what the curvature of the wall does to a force, by differences of its gradient along it.</summary>
+    public void AddCurvature(BandMatrix hessian, int i, double force, Vector3D x, Vector3D outward)
+    {
+        Vector3D normal = outward.Unit;
+        Vector3D a = FrameTransport.AnySquareTo(normal);
+        Vector3D b = normal.Cross(a);
+        Vector3D alongA = (lumen.At(x + (CurvatureStepMm * a)).Outward - outward) / CurvatureStepMm;
+        Vector3D alongB = (lumen.At(x + (CurvatureStepMm * b)).Outward - outward) / CurvatureStepMm;
+        double aa = alongA.Dot(a);
+        double bb = alongB.Dot(b);
+        double ab = 0.5 * (alongA.Dot(b) + alongB.Dot(a));
+        if (!(Math.Abs(aa) + Math.Abs(bb) + Math.Abs(ab) < SharpestPerMm))
+        {
+            return;
+        }
+
+        // (aa a + ab b) ⊗ a + (ab a + bb b) ⊗ b, written as a sum of squares.
+        AddOuter(hessian, i, force * (aa - ab), a);
+        AddOuter(hessian, i, force * (bb - ab), b);
+        AddOuter(hessian, i, force * ab, a + b);
     }
 }
