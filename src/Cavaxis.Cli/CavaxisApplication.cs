@@ -70,6 +70,9 @@ public sealed class CavaxisApplication(CommandOutput output)
             configuration.AddCommand<WhatIfCommand>("whatif")
                 .WithDescription("Ask the fitted circulation what a change would do, as bands.")
                 .WithExample("whatif", "demo/running-veno-arterial.json", "--change", "flow=3");
+            configuration.AddCommand<InsertionCommand>("insertion")
+                .WithDescription("Bring wire and cannulae of a plan into sampled curved anatomies: where they end, what goes wrong first, what would change it.")
+                .WithExample("insertion", "demo/tall-man-severe-lung-failure.json", "--plan", "12", "--wire", "stiff");
             configuration.AddBranch(CannulaBranch, branch =>
             {
                 branch.SetDescription("The catalogue of generic devices, and devices of your own.");

@@ -1,3 +1,6 @@
+using Cavaxis.Planning.Configurations;
+using Cavaxis.Planning.Insertion;
+
 namespace Cavaxis.Planning.Steps;
 
 /// <summary>One step of the procedure with the evidence it needs.</summary>
@@ -15,4 +18,14 @@ public sealed record ProcedureStep(
     IReadOnlyList<string> CannotShowIt,
     string? HardStop,
     bool EvidenceAvailable,
-    string? Pitfall);
+    string? Pitfall)
+{
+    /// <summary>The cannula that the step is about; null for steps about none or all.</summary>
+    public CannulaRole? Cannula { get; init; }
+
+    /// <summary>Part of its insertion.</summary>
+    public InsertionPhase Phase { get; init; }
+
+    /// <summary>What the insertion study expects to go wrong here; null where it was not asked or expects nothing.</summary>
+    public string? PredictedPitfall { get; init; }
+}

@@ -1,5 +1,6 @@
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using static Cavaxis.Planning.Steps.ImagingView;
 
@@ -23,6 +24,7 @@ public static class StepListBuilder
         Prepare(draft, plan);
         foreach (PlacedCannula cannula in plan.Cannulae.OrderBy(Order))
         {
+            draft.Cannula = cannula.Role;
             string vessel = PlainWords.Vessel(cannula.Route, cannula.Side);
             switch (cannula.Role)
             {
@@ -49,6 +51,7 @@ public static class StepListBuilder
             }
         }
 
+        draft.Cannula = null;
         Finish(draft, plan);
         return draft.Steps;
     }
@@ -87,14 +90,16 @@ public static class StepListBuilder
             [TransoesophagealBicaval, SubcostalBicaval, FluoroscopyWire],
             [ChestFilm, FluoroscopySoftTissue],
             "The wire is seen in the upper SVC before the drainage cannula advances.",
-            "The wire turns into a hepatic vein, the appendage, the right ventricle or through an open oval foramen.");
+            "The wire turns into a hepatic vein, the appendage, the right ventricle or through an open oval foramen.",
+            InsertionPhase.WireFeed);
         Dilate(draft);
         draft.Add(
             FormattableString.Invariant($"Advance the drainage cannula over the wire to {Depth(cannula)} from the skin."),
             [TransoesophagealBicaval, SubcostalBicaval],
             [FluoroscopySoftTissue, ChestFilm],
             "No wire in view, no advance.",
-            "The cannula carries the wire with it into a hepatic vein or against the atrial wall.");
+            "The cannula carries the wire with it into a hepatic vein or against the atrial wall.",
+            InsertionPhase.CannulaAdvance);
         TipHidden(draft, "drainage tip");
     }
 
@@ -107,14 +112,16 @@ public static class StepListBuilder
             [TransoesophagealBicaval, SubcostalBicaval, FluoroscopyWire],
             [ChestFilm, FluoroscopySoftTissue],
             "The wire is seen beyond the atrium, in the far caval vein, before the return cannula advances.",
-            "The wire loops in the atrium or enters the right ventricle.");
+            "The wire loops in the atrium or enters the right ventricle.",
+            InsertionPhase.WireFeed);
         Dilate(draft);
         draft.Add(
             FormattableString.Invariant($"Advance the return cannula over the wire to {Depth(cannula)} from the skin."),
             [TransoesophagealBicaval, SubcostalBicaval],
             [FluoroscopySoftTissue],
             "No wire in view, no advance.",
-            "The tip meets the lateral atrial wall or the septum.");
+            "The tip meets the lateral atrial wall or the septum.",
+            InsertionPhase.CannulaAdvance);
         TipHidden(draft, "return tip");
     }
 
@@ -125,14 +132,16 @@ public static class StepListBuilder
             [TransoesophagealBicaval, TransgastricCaval, SubcostalBicaval, FluoroscopyWire],
             [ChestFilm, FluoroscopySoftTissue],
             "The wire lies deep in the IVC, and neither in the right ventricle nor in a hepatic vein, before the dual-lumen cannula advances.",
-            "The wire slips back into the atrium, loops and perforates it.");
+            "The wire slips back into the atrium, loops and perforates it.",
+            InsertionPhase.WireFeed);
         Dilate(draft);
         draft.Add(
             FormattableString.Invariant($"Advance the dual-lumen cannula over the wire to {Depth(cannula)} from the skin, watching the wire throughout."),
             [TransoesophagealBicaval, TransgastricCaval, SubcostalBicaval],
             [FluoroscopySoftTissue],
             "No wire in view, no advance.",
-            "The cannula pulls the wire out of the deep vein and follows it into the right ventricle or a hepatic vein.");
+            "The cannula pulls the wire out of the deep vein and follows it into the right ventricle or a hepatic vein.",
+            InsertionPhase.CannulaAdvance);
         draft.Add(
             FormattableString.Invariant($"Turn the cannula so that the return port faces the tricuspid valve{(cannula.Fit?.RotationWindowDeg is { } window ? FormattableString.Invariant($" (about ± {window.Value:F0}° either way still meets the annulus; estimated {window.Low:F0} to {window.High:F0}°)") : string.Empty)}."),
             [TransoesophagealJet, SubcostalFourChamber],
@@ -154,7 +163,8 @@ public static class StepListBuilder
         [TransoesophagealBicaval, SubcostalBicaval],
         [TipWithoutWire, ChestFilm],
         null,
-        "The tip is not visible once the wire is out; it is inferred along the axis from what is visible.");
+        "The tip is not visible once the wire is out; it is inferred along the axis from what is visible.",
+        InsertionPhase.Removal);
 
     private static void Artery(Draft draft, PlacedCannula cannula, string vessel)
     {
@@ -218,7 +228,9 @@ public static class StepListBuilder
 
         public IReadOnlyList<ProcedureStep> Steps => steps;
 
-        public void Add(string action, ImagingView[] shows, ImagingView[] cannot, string? hardStop = null, string? pitfall = null) =>
+        public CannulaRole? Cannula { get; set; }
+
+        public void Add(string action, ImagingView[] shows, ImagingView[] cannot, string? hardStop = null, string? pitfall = null, InsertionPhase phase = InsertionPhase.None) =>
             steps.Add(new ProcedureStep(
                 steps.Count + 1,
                 action,
@@ -226,6 +238,10 @@ public static class StepListBuilder
                 [.. cannot.Select(view => view.Words)],
                 hardStop,
                 shows.Length == 0 || shows.Any(view => view.IsOnHand(resources)),
-                pitfall));
+                pitfall)
+            {
+                Cannula = Cannula,
+                Phase = phase,
+            });
     }
 }

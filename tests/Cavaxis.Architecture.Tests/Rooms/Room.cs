@@ -18,9 +18,9 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Anatomy", typeof(Anatomy.Axis.AxisDimension).Assembly, ["Devices"], []),
         new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], ["MathNet.Numerics"]),
         new("Mechanics", typeof(Mechanics.Relaxing.Relaxation).Assembly, ["Anatomy"], []),
-        new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation"], []),
+        new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Mechanics"], []),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
-        new("Validation", typeof(Validation.AllChecks).Assembly, ["Mechanics", "Planning"], []),
+        new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
         new("Web", typeof(Web.Questions.Question).Assembly, ["Reports"], ["Microsoft.Data.Sqlite"]),
     ];
