@@ -17,6 +17,9 @@ internal static class AnatomyInsertion
 
     private const double WholeMm = 3000;
 
+    /// <summary>A wire that is this much longer than its way lies in a loop, mm.</summary>
+    private const double LoopMm = 30;
+
     /// <summary>Coarse enough for two hundred anatomies in a minute; finer settings change single anatomies, not the shares (docs/models/mechanics.md).</summary>
     private static readonly InsertionSettings Settings = new()
     {
@@ -113,8 +116,15 @@ internal static class AnatomyInsertion
             (LumenSite.Appendage, _) => WireEnd.Appendage,
             (LumenSite.Azygos, _) => WireEnd.Azygos,
             (LumenSite.RenalVein or LumenSite.NeckVein or LumenSite.IliofemoralVein, _) => WireEnd.OtherVein,
-            _ => WireEnd.AtrialLoop,
+            _ => SlackMm(task, lumen, tip, report.Assembly.Depths.WireMm) > LoopMm ? WireEnd.AtrialLoop : WireEnd.Short,
         };
+    }
+
+    /// <summary>How much longer the wire is than the way from the skin to the place beside its tip.</summary>
+    private static double SlackMm(InsertionTask task, CavalLumen lumen, Vector3D tip, double wireMm)
+    {
+        double arc = lumen.Trunk.Nearest(tip).ArcMm;
+        return wireMm - (task.FromNeck ? arc - lumen.Axis.FromNeck(task.Side, 0) : lumen.Axis.FromGroin(task.Side, 0) - arc);
     }
 
     /// <summary>A tip that rests on a wall may lie in it by some hundredths of a millimetre: it is looked up a little further in.</summary>

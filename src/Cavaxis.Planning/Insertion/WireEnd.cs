@@ -15,7 +15,7 @@ public enum WireEnd
     /// <summary>Right ventricle.</summary>
     RightVentricle,
 
-    /// <summary>In the atrium or at its mouths although longer than the way there: it has looped.</summary>
+    /// <summary>In the atrium or the veins beside it although longer than the way there: it has looped.</summary>
     AtrialLoop,
 
     /// <summary>Appendage of the right atrium.</summary>
@@ -23,6 +23,9 @@ public enum WireEnd
 
     /// <summary>Azygos vein.</summary>
     Azygos,
+
+    /// <summary>On its way, stretched out: it was fed too little.</summary>
+    Short,
 
     /// <summary>Renal, iliac or femoral vein, or a vein of the neck on a way down.</summary>
     OtherVein,

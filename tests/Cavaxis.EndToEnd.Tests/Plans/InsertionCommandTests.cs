@@ -1,0 +1,40 @@
+using System.Text.Json;
+using Cavaxis.Cli;
+using Cavaxis.EndToEnd.Tests.Programs;
+
+namespace Cavaxis.EndToEnd.Tests.Plans;
+
+public class InsertionCommandTests
+{
+    [Fact]
+    public void A_study_tells_where_wires_end_with_intervals_and_cautions()
+    {
+        (ExitCode code, string written, _) = InProcess.Run("insertion", DemoCase.PathOf("tall-man-severe-lung-failure.json"), "--anatomies", "10", "--no-advice", "--json");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument json = JsonDocument.Parse(written);
+        JsonElement root = json.RootElement;
+        Assert.True(root.GetProperty("invented").GetBoolean());
+        Assert.Contains("not a certified medical device", root.GetProperty("caution").GetString(), StringComparison.Ordinal);
+        Assert.NotEmpty(root.GetProperty("notChecked").EnumerateArray());
+        foreach (JsonElement cannula in root.GetProperty("cannulae").EnumerateArray())
+        {
+            Assert.False(cannula.TryGetProperty("paths", out _));
+            JsonElement right = cannula.GetProperty("right");
+            Assert.InRange(right.GetProperty("value").GetDouble(), right.GetProperty("low").GetDouble(), right.GetProperty("high").GetDouble());
+            Assert.Equal("calculated", right.GetProperty("origin").GetString());
+            Assert.NotEmpty(cannula.GetProperty("wireEnds").EnumerateArray());
+        }
+    }
+
+    [Theory]
+    [InlineData("--wire", "supple", "floppy, standard, stiff, extra-stiff")]
+    [InlineData("--anatomies", "3", "10 to 5000")]
+    [InlineData("--plan", "99", "1 to ")]
+    public void A_wrong_option_is_named_with_what_is_accepted(string option, string value, string accepted)
+    {
+        (ExitCode code, _, string complaints) = InProcess.Run("insertion", DemoCase.PathOf("tall-man-severe-lung-failure.json"), option, value);
+        Assert.Equal(ExitCode.InputError, code);
+        Assert.Contains(option, complaints, StringComparison.Ordinal);
+        Assert.Contains(accepted, string.Join(' ', complaints.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+}
