@@ -10,18 +10,15 @@ namespace Cavaxis.Mechanics.Walls;
 
 /// <summary>
 /// Contact and friction of nodes as a potential. Contact: augmented Lagrangian (1/2k)⟨λ + k p⟩², p the penetration.
-/// Friction: Coulomb with the normal force and normal of the last round held (lagged), so that it has a potential too:
-/// μN(|u| − ε/2) for a slide |u| ≥ ε from the anchor, μN u²/2ε for less. The give ε stands for the contact's elasticity.
+/// Friction: see <see cref="WallFriction"/>.
 /// </summary>
 internal sealed class WallPotential
 {
     private readonly WallTouch touch = new();
-    private double[] friction = [];
+    private readonly WallFriction friction = new();
     private double stiffness;
-    private double give;
     private int count;
     private bool[] free = [];
-    private NodeGrip[] grip = [];
     private Foreseen[] foreseen = [];
 
     /// <summary>Whether there is a wall.</summary>
@@ -40,11 +37,11 @@ internal sealed class WallPotential
         Wall? wall, ImmutableArray<double> radii, ReadOnlySpan<bool> touches, ImmutableArray<NodeGrip> grips, ImmutableArray<double> coefficients, RodPose start,
         double stiffnessNPerMm, double giveMm)
     {
-        (Exists, stiffness, give, count) = (wall is not null, stiffnessNPerMm, giveMm, radii.Length);
+        (Exists, stiffness, count) = (wall is not null, stiffnessNPerMm, radii.Length);
         if (free.Length < count)
         {
             int room = count + 32;
-            (free, grip, friction, foreseen) = (new bool[room], new NodeGrip[room], new double[room], new Foreseen[room]);
+            (free, foreseen) = (new bool[room], new Foreseen[room]);
         }
 
         if (wall is null)
@@ -53,12 +50,13 @@ internal sealed class WallPotential
         }
 
         touch.Load(wall.Lumen, stiffness, count);
+        friction.Load(giveMm, count);
         for (int i = 0; i < count; i++)
         {
             free[i] = touches[i];
-            friction[i] = coefficients.IsEmpty ? wall.Friction : coefficients[i];
             LumenPoint at = touch.Begin(i, start.Nodes[i], radii[i]);
-            grip[i] = grips.IsEmpty ? new NodeGrip(start.Nodes[i], 0, at.Outward) : grips[i];
+            friction.Begin(
+                i, coefficients.IsEmpty ? wall.Friction : coefficients[i], grips.IsEmpty ? new NodeGrip(start.Nodes[i], 0, at.Outward) : grips[i]);
         }
     }
 
@@ -84,12 +82,7 @@ internal sealed class WallPotential
                 sum += force * force / (2 * stiffness);
             }
 
-            double hold = friction[i] * grip[i].ForceN;
-            if (hold > 0)
-            {
-                double slide = Slide(i, x).Length;
-                sum += slide < give ? hold * slide * slide / (2 * give) : hold * (slide - (0.5 * give));
-            }
+            sum += friction.Energy(i, x);
         }
 
         return sum;
@@ -118,16 +111,13 @@ internal sealed class WallPotential
                 touch.AddCurvature(hessian, i, force, x, at.Outward);
             }
 
-            if (friction[i] * grip[i].ForceN > 0)
-            {
-                AddFriction(gradient, hessian, i, x);
-            }
+            friction.AddDerivatives(i, x, gradient, hessian);
         }
     }
 
     /// <summary>
     /// Looks ahead along a step of Newton's method: nodes that would enter the wall are given its spring in the model, and
-    /// nodes that would leave it lose theirs, so that the next solution of the model stops at the wall.
+    /// nodes that would leave it lose theirs, so that the next solution of the model stops at the wall; likewise friction.
     /// </summary>
     /// <param name="pose">Pose that the step starts from.</param>
     /// <param name="direction">The step.</param>
@@ -160,6 +150,7 @@ internal sealed class WallPotential
             }
 
             foreseen[i] = f;
+            changed |= friction.LookAhead(i, pose.Nodes[i], step, gradient, hessian);
         }
 
         return changed;
@@ -189,9 +180,7 @@ internal sealed class WallPotential
                 touch.Hold(i, force);
             }
 
-            Vector3D before = friction[i] * FrictionForce(i, pose.Nodes[i]);
-            grip[i] = grip[i] with { ForceN = force, Outward = touches ? at.Outward.Unit : grip[i].Outward };
-            change = Math.Max(change, ((friction[i] * FrictionForce(i, pose.Nodes[i])) - before).Length);
+            change = Math.Max(change, friction.Renew(i, pose.Nodes[i], force, touches ? at.Outward.Unit : null));
         }
 
         return (depth, change);
@@ -220,8 +209,8 @@ internal sealed class WallPotential
         {
             if (free[i] && touch.TryTouch(i, pose.Nodes[i], out LumenPoint at, out double force))
             {
-                Vector3D onRod = (-force * at.Outward) - (friction[i] * FrictionForce(i, pose.Nodes[i]));
-                contacts.Add(new NodeContact(i, force, onRod, touch.Depth(i, at), Slide(i, pose.Nodes[i]).Length >= give));
+                Vector3D onRod = (-force * at.Outward) - friction.Force(i, pose.Nodes[i]);
+                contacts.Add(new NodeContact(i, force, onRod, touch.Depth(i, at), friction.Slides(i, pose.Nodes[i])));
             }
         }
 
@@ -239,43 +228,9 @@ internal sealed class WallPotential
         NodeGrip[] kept = new NodeGrip[count];
         for (int i = 0; i < count; i++)
         {
-            bool touches = free[i] && touch.TryTouch(i, pose.Nodes[i], out _, out _);
-            Vector3D slide = Slide(i, pose.Nodes[i]);
-            double length = slide.Length;
-            Vector3D trail = !touches ? default : length > give ? give / length * slide : slide;
-            kept[i] = new NodeGrip(pose.Nodes[i] - trail, touches ? grip[i].ForceN : 0, grip[i].Outward);
+            kept[i] = friction.Memory(i, pose.Nodes[i], free[i] && touch.TryTouch(i, pose.Nodes[i], out _, out _));
         }
 
         return ImmutableCollectionsMarshal.AsImmutableArray(kept);
-    }
-
-    /// <summary>Friction by the normal force held, for a coefficient of one.</summary>
-    private Vector3D FrictionForce(int i, Vector3D x)
-    {
-        Vector3D slide = Slide(i, x);
-        double length = slide.Length;
-        return grip[i].ForceN / Math.Max(length, give) * slide;
-    }
-
-    private Vector3D Slide(int i, Vector3D x)
-    {
-        Vector3D way = x - grip[i].Anchor;
-        return way - (way.Dot(grip[i].Outward) * grip[i].Outward);
-    }
-
-    private void AddFriction(double[] gradient, BandMatrix hessian, int i, Vector3D x)
-    {
-        double hold = friction[i] * grip[i].ForceN;
-        Vector3D normal = grip[i].Outward;
-        Vector3D slide = Slide(i, x);
-        double length = slide.Length;
-        double slope = hold / Math.Max(length, give);
-        AddForce(gradient, i, slope, slide);
-        AddUnit(hessian, i, slope);
-        AddOuter(hessian, i, -slope, normal);
-        if (length >= give)
-        {
-            AddOuter(hessian, i, -slope / (length * length), slide);
-        }
     }
 }

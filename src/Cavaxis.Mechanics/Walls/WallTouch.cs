@@ -15,8 +15,11 @@ internal sealed class WallTouch
     /// <summary>Step of the difference that gives the wall's curvature, mm.</summary>
     private const double CurvatureStepMm = 1e-3;
 
-    /// <summary>Sharpest wall whose curvature is used, 1/mm; beyond it the difference has crossed an edge.</summary>
-    private const double SharpestPerMm = 1;
+    /// <summary>Sharpest ridge whose curvature is used, 1/mm; a sharper one is an edge that the difference has crossed.</summary>
+    private const double SharpestRidgePerMm = 1;
+
+    /// <summary>The same for a hollow. It is that of the space left to the middle of the rod: sharp where a device nearly fills the lumen.</summary>
+    private const double SharpestGroovePerMm = 200;
 
     /// <summary>The distance of a blend may change a little faster than the place.</summary>
     private const double LargestSlope = 1.25;
@@ -131,14 +134,11 @@ internal sealed class WallTouch
         double aa = alongA.Dot(a);
         double bb = alongB.Dot(b);
         double ab = 0.5 * (alongA.Dot(b) + alongB.Dot(a));
-        if (!(Math.Abs(aa) + Math.Abs(bb) + Math.Abs(ab) < SharpestPerMm))
-        {
-            return;
-        }
-
-        // (aa a + ab b) ⊗ a + (ab a + bb b) ⊗ b, written as a sum of squares.
-        AddOuter(hessian, i, force * (aa - ab), a);
-        AddOuter(hessian, i, force * (bb - ab), b);
-        AddOuter(hessian, i, force * ab, a + b);
+        double angle = 0.5 * Math.Atan2(2 * ab, aa - bb);
+        double middle = 0.5 * (aa + bb);
+        double half = Math.Sqrt((0.25 * (aa - bb) * (aa - bb)) + (ab * ab));
+        Vector3D first = (Math.Cos(angle) * a) + (Math.Sin(angle) * b);
+        AddOuter(hessian, i, force * Math.Clamp(middle + half, -SharpestRidgePerMm, SharpestGroovePerMm), first);
+        AddOuter(hessian, i, force * Math.Clamp(middle - half, -SharpestRidgePerMm, SharpestGroovePerMm), normal.Cross(first));
     }
 }

@@ -43,7 +43,12 @@ public class AccessTests(WorkspaceBrowser browser)
         {
             await page.GotoAsync(new Uri(browser.Address, address).ToString());
             await WorkspaceBrowser.AliveAsync(page);
-            Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth - window.innerWidth") <= 0, address);
+            if (address.Length == 0)
+            {
+                await page.Locator("#guide-start").WaitForAsync();
+            }
+
+            Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth - window.innerWidth") <= 0, $"at '{address}'");
             string[] small = await page.EvaluateAsync<string[]>("""
                 [...document.querySelectorAll('button, select, input[type=text], .button, .questions a, .groups a, .next a, .choice-one span')]
                   .filter(e => e.offsetParent !== null && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 80))
