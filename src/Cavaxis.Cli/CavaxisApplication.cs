@@ -83,7 +83,7 @@ public sealed class CavaxisApplication(CommandOutput output)
             configuration.AddCommand<ValidateCommand>("validate")
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
-                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration or whatif.");
+                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif or insertion.");
         });
         return app;
     }

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Cavaxis.Cli.Output;
 using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
@@ -19,7 +20,7 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     {
         /// <summary>Which schema.</summary>
         [CommandArgument(0, "[WHICH]")]
-        [Description("case (default), plan, rules, circulation, calibration or whatif.")]
+        [Description("case (default), plan, rules, circulation, calibration, whatif or insertion.")]
         public string Which { get; init; } = "case";
 
         /// <summary>Accepted for consistency; a schema is always JSON.</summary>
@@ -44,6 +45,10 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     /// <returns>The schema as text.</returns>
     public static string WhatIfSchema() => SchemaWriter.Output<WhatIfAnswer>("Cavaxis what-if");
 
+    /// <summary>The published schema of insertion studies.</summary>
+    /// <returns>JSON.</returns>
+    public static string InsertionSchema() => SchemaWriter.Output<InsertionResult>("Cavaxis insertion");
+
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
@@ -56,8 +61,9 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
             "circulation" => CirculationSchema(),
             "calibration" => CalibrationSchema(),
             "whatif" => WhatIfSchema(),
+            "insertion" => InsertionSchema(),
             _ => throw new InputFaultException(new InputFault(
-                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration or whatif", "Give one of these words.")),
+                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration, whatif or insertion", "Give one of these words.")),
         });
         return (int)ExitCode.Done;
     }

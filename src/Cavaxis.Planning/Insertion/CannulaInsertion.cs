@@ -62,5 +62,5 @@ public sealed record CannulaInsertion
 
     /// <summary>Paths for a drawing; not part of the written result.</summary>
     [JsonIgnore]
-    public required InsertionPaths Paths { get; init; }
+    public InsertionPaths? Paths { get; init; }
 }

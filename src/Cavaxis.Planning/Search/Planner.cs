@@ -79,7 +79,7 @@ public static class Planner
 
     private static IReadOnlyList<string> NotChecked { get; } =
     [
-        "How wire and cannula behave in the curved anatomy (loops, perforation force, friction).",
+        "How wire and cannula behave in the curved anatomy, unless an insertion study of the plan is asked for; perforation in no case.",
         "Recirculation beyond the model of docs/models/recirculation.md: turning of the cannula, side holes against a wall, a valve that leaks.",
         "Where native and pump blood meet in the aorta beyond three mixed volumes (ascending, arch, descending).",
         "Clotting, bleeding, infection, and drugs.",

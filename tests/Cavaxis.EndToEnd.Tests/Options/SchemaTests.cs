@@ -28,7 +28,12 @@ public class SchemaTests
     public void The_published_schema_of_a_what_if_is_what_the_types_give_now() =>
         PublishedText.Check("whatif.schema.json", static _ => SchemaCommand.WhatIfSchema());
 
+    [Fact]
+    public void The_published_schema_of_an_insertion_study_is_what_the_types_give_now() =>
+        PublishedText.Check("insertion.schema.json", static _ => SchemaCommand.InsertionSchema());
+
     [Theory]
+    [InlineData("insertion")]
     [InlineData("circulation")]
     [InlineData("calibration")]
     [InlineData("whatif")]

@@ -32,7 +32,7 @@ public class InsertionStudyTests
             Assert.Equal(1, cannula.CannulaTips.Values.Sum(), 9);
             Assert.InRange(cannula.DeepestPenetrationMm, 0, 0.1);
             Assert.All(cannula.NotFollowed.Keys, static reason => Assert.Matches("^[A-Za-z]+: [A-Za-z]+$", reason));
-            Assert.Equal(12, cannula.Paths.Wires.Count);
+            Assert.Equal(12, cannula.Paths!.Wires.Count);
             Assert.True(cannula.CannulaForceN.Value > 0);
         }
 
@@ -43,7 +43,7 @@ public class InsertionStudyTests
     [Fact]
     public void The_same_seed_gives_the_same_result_to_the_byte()
     {
-        string Json() => System.Text.Json.JsonSerializer.Serialize(Study(WireClass.Floppy, 10), Planning.Json.CavaxisJson.Options);
+        string Json() => System.Text.Json.JsonSerializer.Serialize(Study(WireClass.Floppy, 10), Cavaxis.Planning.Json.CavaxisJson.Options);
         Assert.Equal(Json(), Json());
     }
 
