@@ -162,13 +162,14 @@ public sealed class PatientDesk : IDisposable
     });
 
     /// <summary>Decides a conflict.</summary>
-    /// <param name="conflict">One of <see cref="Conflicts"/>.</param>
+    /// <param name="conflict">One that stood among <see cref="Conflicts"/>; where other values have come meanwhile, nothing is decided.</param>
     /// <param name="keepMine">True to save the value of this window, false to leave that of the other.</param>
     public async Task DecideAsync(CaseConflict conflict, bool keepMine)
     {
         ArgumentNullException.ThrowIfNull(conflict);
-        conflicts.Remove(conflict);
-        if (!keepMine)
+
+        // A field that is saved twice, after a pause and when it is left, finds its conflict twice; the button may still belong to the first.
+        if (conflicts.RemoveAll(conflict.AsksTheSameAs) == 0 || !keepMine)
         {
             Tell();
         }

@@ -75,6 +75,32 @@ public sealed class PatientDeskTests : IDisposable
     }
 
     [Fact]
+    public async Task A_conflict_that_was_found_twice_is_decided_once()
+    {
+        await OpenAsync();
+        await one.SetAsync(Haemoglobin, null, JsonValue.Create(9.8));
+        await other.SetAsync(Haemoglobin, null, JsonValue.Create(11.0));
+        CaseConflict first = Assert.Single(other.Conflicts);
+        await other.SetAsync(Haemoglobin, null, JsonValue.Create(11.0));
+        await other.DecideAsync(first, keepMine: true);
+        Assert.Empty(other.Conflicts);
+        Assert.Equal(11.0, other.Draft.At(Haemoglobin)!.GetValue<double>());
+    }
+
+    [Fact]
+    public async Task A_decision_on_values_that_have_changed_since_decides_nothing()
+    {
+        await OpenAsync();
+        await one.SetAsync(Haemoglobin, null, JsonValue.Create(9.8));
+        await other.SetAsync(Haemoglobin, null, JsonValue.Create(11.0));
+        CaseConflict first = Assert.Single(other.Conflicts);
+        await other.SetAsync(Haemoglobin, null, JsonValue.Create(11.5));
+        await other.DecideAsync(first, keepMine: true);
+        Assert.Equal(11.5, Assert.Single(other.Conflicts).Mine!.GetValue<double>());
+        Assert.Equal(9.8, other.Draft.At(Haemoglobin)!.GetValue<double>());
+    }
+
+    [Fact]
     public async Task A_whole_case_made_from_an_older_version_is_not_saved_over_the_newer_one()
     {
         await OpenAsync();
