@@ -1,6 +1,7 @@
 using System.Globalization;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Steps;
 using Cavaxis.Quantities;
 using Spectre.Console;
 

@@ -3,6 +3,7 @@ using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Anatomy.Space;
 using Cavaxis.Mechanics.Insertion;
 using Cavaxis.Mechanics.Relaxing;
+using Cavaxis.Planning.Steps;
 
 namespace Cavaxis.Planning.Insertion;
 
@@ -20,7 +21,7 @@ internal static class AnatomyInsertion
     /// <summary>A wire that is this much longer than its way lies in a loop, mm.</summary>
     private const double LoopMm = 30;
 
-    /// <summary>Coarse enough for two hundred anatomies in a minute; finer settings change single anatomies, not the shares (docs/models/mechanics.md).</summary>
+    /// <summary>Coarse enough for two hundred anatomies in a minute.</summary>
     private static readonly InsertionSettings Settings = new()
     {
         SpacingMm = 7,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Anatomy.Space;
+using Cavaxis.Planning.Steps;
 
 namespace Cavaxis.Planning.Insertion;
 

@@ -1,5 +1,6 @@
 using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Steps;
 using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Insertion;

@@ -1,3 +1,4 @@
+using Cavaxis.Planning.Steps;
 using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Insertion;

@@ -1,5 +1,4 @@
 using Cavaxis.Planning.Configurations;
-using Cavaxis.Planning.Insertion;
 
 namespace Cavaxis.Planning.Steps;
 

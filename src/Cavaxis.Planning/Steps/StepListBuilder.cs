@@ -1,6 +1,5 @@
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
-using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using static Cavaxis.Planning.Steps.ImagingView;
 
@@ -24,7 +23,7 @@ public static class StepListBuilder
         Prepare(draft, plan);
         foreach (PlacedCannula cannula in plan.Cannulae.OrderBy(Order))
         {
-            draft.Cannula = cannula.Role;
+            draft.About(cannula.Role);
             string vessel = PlainWords.Vessel(cannula.Route, cannula.Side);
             switch (cannula.Role)
             {
@@ -51,7 +50,7 @@ public static class StepListBuilder
             }
         }
 
-        draft.Cannula = null;
+        draft.About(null);
         Finish(draft, plan);
         return draft.Steps;
     }
@@ -225,10 +224,11 @@ public static class StepListBuilder
     private sealed class Draft(ResourceSection resources)
     {
         private readonly List<ProcedureStep> steps = [];
+        private CannulaRole? cannula;
 
         public IReadOnlyList<ProcedureStep> Steps => steps;
 
-        public CannulaRole? Cannula { get; set; }
+        public void About(CannulaRole? role) => cannula = role;
 
         public void Add(string action, ImagingView[] shows, ImagingView[] cannot, string? hardStop = null, string? pitfall = null, InsertionPhase phase = InsertionPhase.None) =>
             steps.Add(new ProcedureStep(
@@ -240,7 +240,7 @@ public static class StepListBuilder
                 shows.Length == 0 || shows.Any(view => view.IsOnHand(resources)),
                 pitfall)
             {
-                Cannula = Cannula,
+                Cannula = cannula,
                 Phase = phase,
             });
     }

@@ -1,4 +1,4 @@
-namespace Cavaxis.Planning.Insertion;
+namespace Cavaxis.Planning.Steps;
 
 /// <summary>Part of an insertion.</summary>
 public enum InsertionPhase
