@@ -6,6 +6,7 @@ using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Search;
 using Cavaxis.Quantities.Faults;
+using Cavaxis.Reports.InsertionReports;
 using Spectre.Console.Cli;
 
 namespace Cavaxis.Cli.Commands;
@@ -35,9 +36,11 @@ public sealed class InsertionCommand(CommandOutput output) : Command<InsertionSe
             throw new InputFaultException(faults);
         }
 
+        PlotFile? drawing = settings.Drawing is null ? null : PlotFile.For(settings.Drawing, "--drawing", "insertion");
         CaseFile file = CaseInput.Read(settings.CasePath);
         DeviceCatalogue catalogue = CatalogueLoader.Load(settings.Catalogues);
-        PlanningResult planning = ProgressNote.While(output, "Planning", () => Planner.Plan(file, catalogue, RuleBookReader.BuiltIn, new PlanningOptions(), cancellationToken));
+        // The circulation decides over the ranking, so that a rank means the same plan here as in `plan`.
+        PlanningResult planning = ProgressNote.While(output, "Planning", () => Planner.Plan(file, catalogue, RuleBookReader.BuiltIn, new PlanningOptions { Circulation = true }, cancellationToken));
         if ((int)rank > planning.Plans.Count)
         {
             throw new InputFaultException(new InputFault(
@@ -49,6 +52,11 @@ public sealed class InsertionCommand(CommandOutput output) : Command<InsertionSe
             output,
             FormattableString.Invariant($"Inserting into {options.Anatomies} anatomies"),
             () => InsertionStudy.Of(file, catalogue, planning, planning.Plans[(int)rank - 1], options, cancellationToken));
+        if (drawing is not null && result.Cannulae.Count > 0)
+        {
+            drawing.Write(InsertionSheet.Of(result));
+        }
+
         if (settings.Json)
         {
             output.Json(result);

@@ -31,6 +31,11 @@ public sealed class InsertionSettings : CatalogueSettings
     [Description("Seed of anatomies and unknowns [[1]]; the same seed gives the same result.")]
     public string Seed { get; init; } = "1";
 
+    /// <summary>Where the drawing goes.</summary>
+    [CommandOption("--drawing <FILE>")]
+    [Description("Draw the paths to scale from the front and from the left: FILE.svg or FILE.png.")]
+    public string? Drawing { get; init; }
+
     /// <summary>Leaves out what is tried otherwise.</summary>
     [CommandOption("--no-advice")]
     [Description("Leaves out trying other wires, a deeper wire and the other side, which takes as long as the rest.")]

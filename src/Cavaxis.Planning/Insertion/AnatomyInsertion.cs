@@ -96,7 +96,10 @@ internal static class AnatomyInsertion
     }
 
     /// <summary>True for an end from which the cannula may go on.</summary>
-    internal static bool IsThere(InsertionTask task, WireEnd end) => end == (task.FromNeck ? WireEnd.DeepIvc : WireEnd.UpperSvc);
+    internal static bool IsThere(InsertionTask task, WireEnd end) => end == Wanted(task);
+
+    /// <summary>Where the wire ought to end.</summary>
+    internal static WireEnd Wanted(InsertionTask task) => task.FromNeck ? WireEnd.DeepIvc : WireEnd.UpperSvc;
 
     private static bool IsStray(LumenSite site) => site is LumenSite.RightVentricle or LumenSite.HepaticVein or LumenSite.Appendage
         or LumenSite.Azygos or LumenSite.RenalVein or LumenSite.Outside;

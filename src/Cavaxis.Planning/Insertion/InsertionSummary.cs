@@ -56,7 +56,9 @@ internal static class InsertionSummary
                 inMiddle.WirePath,
                 inMiddle.FinalPath,
                 [.. outcomes.Select(static o => (IReadOnlyList<Anatomy.Space.Vector3D>)o.WirePath)],
-                [.. outcomes.Select(static o => o.AfterFeed)]),
+                [.. outcomes.Select(static o => o.AfterFeed)],
+                AnatomyInsertion.Wanted(task),
+                task.Cannula.OuterDiameterMm / 2),
         };
     }
 

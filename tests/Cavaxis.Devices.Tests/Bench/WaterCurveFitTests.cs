@@ -11,8 +11,9 @@ public class WaterCurveFitTests
     private static readonly Fluid Cold = new(998.2, 1.002e-3);
 
     [Fact]
+    // Factors up to 15: with more, the narrowest cannula drawn would cost more pressure than a bench curve may have.
     public void A_power_law_is_found_again_exactly() =>
-        Gen.Select(Gen.Double[-0.95, -0.02], Gen.Double[1, 30], Gen.Int[4, 12], Gen.Double[4, 9]).Sample((slope, factor, count, diameter) =>
+        Gen.Select(Gen.Double[-0.95, -0.02], Gen.Double[1, 15], Gen.Int[4, 12], Gen.Double[4, 9]).Sample((slope, factor, count, diameter) =>
         {
             (WaterCurve curve, WaterCurveQuality quality) = WaterCurveFit.Fit(
                 Points(count, diameter, re => factor * Math.Pow(re, slope)), diameter, Cold);

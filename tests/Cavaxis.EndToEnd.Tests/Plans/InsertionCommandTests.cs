@@ -26,6 +26,22 @@ public class InsertionCommandTests
         }
     }
 
+    [Fact]
+    public void A_drawing_to_scale_is_written_and_says_what_it_is()
+    {
+        using WorkFolder folder = new();
+        (ExitCode code, _, _) = InProcess.Run("insertion", DemoCase.Small, "--anatomies", "10", "--no-advice", "--drawing", folder["paths.svg"]);
+        Assert.Equal(ExitCode.Done, code);
+        string svg = File.ReadAllText(folder["paths.svg"]);
+        Assert.Contains("not a certified medical device", svg, StringComparison.Ordinal);
+        Assert.Contains("[INVENTED CASE]", svg, StringComparison.Ordinal);
+        Assert.Contains("5 cm", svg, StringComparison.Ordinal);
+        Assert.True(svg.Split("<polyline").Length > 20 || svg.Split("<path").Length > 20);
+        (ExitCode wrong, _, string complaints) = InProcess.Run("insertion", DemoCase.Small, "--anatomies", "10", "--drawing", folder["paths.gif"]);
+        Assert.Equal(ExitCode.InputError, wrong);
+        Assert.Contains("--drawing", complaints, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--wire", "supple", "floppy, standard, stiff, extra-stiff")]
     [InlineData("--anatomies", "3", "10 to 5000")]
