@@ -49,7 +49,7 @@ public class HandTests(WorkspaceBrowser browser)
         {
             await KeyAsync(keys, "keyDown", key, modifiers);
             await KeyAsync(keys, "keyUp", key, modifiers);
-            await Expect(page.Locator("h1")).ToHaveTextAsync(heading);
+            await Expect(page.Locator("h1")).ToHaveTextAsync(heading, new() { Timeout = Patience });
         }
 
         await page.Context.CloseAsync();
