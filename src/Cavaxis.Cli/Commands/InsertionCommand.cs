@@ -6,7 +6,6 @@ using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Search;
 using Cavaxis.Quantities.Faults;
-using Cavaxis.Reports.InsertionReports;
 using Spectre.Console.Cli;
 
 namespace Cavaxis.Cli.Commands;
@@ -36,7 +35,7 @@ public sealed class InsertionCommand(CommandOutput output) : Command<InsertionSe
             throw new InputFaultException(faults);
         }
 
-        PlotFile? drawing = settings.Drawing is null ? null : PlotFile.For(settings.Drawing, "--drawing", "insertion");
+        InsertionDrawing? drawing = settings.Drawing is null ? null : InsertionDrawing.For(settings.Drawing);
         CaseFile file = CaseInput.Read(settings.CasePath);
         DeviceCatalogue catalogue = CatalogueLoader.Load(settings.Catalogues);
         // The circulation decides over the ranking, so that a rank means the same plan here as in `plan`.
@@ -54,7 +53,7 @@ public sealed class InsertionCommand(CommandOutput output) : Command<InsertionSe
             () => InsertionStudy.Of(file, catalogue, planning, planning.Plans[(int)rank - 1], options, cancellationToken));
         if (drawing is not null && result.Cannulae.Count > 0)
         {
-            drawing.Write(InsertionSheet.Of(result));
+            drawing.Write(result);
         }
 
         if (settings.Json)

@@ -33,7 +33,7 @@ public sealed class InsertionSettings : CatalogueSettings
 
     /// <summary>Where the drawing goes.</summary>
     [CommandOption("--drawing <FILE>")]
-    [Description("Draw the paths to scale from the front and from the left: FILE.svg or FILE.png.")]
+    [Description("Draw the paths: FILE.svg or FILE.png to scale from the front and from the left; FILE.glb (glTF, metres) or FILE.stl (mm) in three dimensions.")]
     public string? Drawing { get; init; }
 
     /// <summary>Leaves out what is tried otherwise.</summary>
