@@ -50,7 +50,7 @@ public sealed class InsertionCommand(CommandOutput output) : Command<InsertionSe
         InsertionResult result = ProgressNote.While(
             output,
             FormattableString.Invariant($"Inserting into {options.Anatomies} anatomies"),
-            () => InsertionStudy.Of(file, catalogue, planning, planning.Plans[(int)rank - 1], options, cancellationToken));
+            told => InsertionStudy.Of(file, catalogue, planning, planning.Plans[(int)rank - 1], options, told, cancellationToken));
         if (drawing is not null && result.Cannulae.Count > 0)
         {
             drawing.Write(result);

@@ -1,6 +1,7 @@
 using Cavaxis.Cli.Output;
 using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Search;
@@ -21,6 +22,7 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
     {
         ArgumentNullException.ThrowIfNull(settings);
         PlanningOptions options = PlanOptionsReader.Read(settings);
+        InsertionOptions? insertion = PlanOptionsReader.Insertion(settings);
         ReportFile? report = settings.ReportPath is null ? null : ReportFile.For(settings.ReportPath);
         CaseFile caseFile = CaseInput.Read(settings.CasePath);
         RuleBook rules = settings.Rules is null
@@ -31,6 +33,14 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
             output,
             FormattableString.Invariant($"Planning over {options.Anatomies} anatomies"),
             () => Plan(caseFile, catalogue, rules, options));
+        if (insertion is not null)
+        {
+            result = ProgressNote.While(
+                output,
+                FormattableString.Invariant($"Inserting into {insertion.Anatomies} anatomies"),
+                told => PlanInsertions.On(caseFile, catalogue, result, insertion, told, cancellationToken));
+        }
+
         if (report is not null)
         {
             ProgressNote.While(output, "Writing the report", () => report.Write(result, rules, catalogue));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Search;
@@ -11,6 +12,9 @@ internal static class PlanOptionsReader
 {
     /// <summary>Largest seed: whole numbers above it lose digits in other programs that read the JSON.</summary>
     public const ulong LargestSeed = 1UL << 53;
+
+    /// <summary>In more anatomies than these one tries one plan, by <c>insertion</c>.</summary>
+    private const ulong MostInsertions = 1000;
 
     /// <summary>Reads the options.</summary>
     /// <param name="settings">Settings as typed.</param>
@@ -27,6 +31,22 @@ internal static class PlanOptionsReader
         return faults.Count > 0
             ? throw new InputFaultException(faults)
             : new PlanningOptions { Anatomies = (int)anatomies, Seed = seed, ChosenRank = (int)plan, Weights = weights, Circulation = !settings.Quick };
+    }
+
+    /// <summary>Reads what is asked of the insertion.</summary>
+    /// <param name="settings">Settings as typed.</param>
+    /// <returns>The options; null where none is asked.</returns>
+    /// <exception cref="InputFaultException">The number cannot be used.</exception>
+    public static InsertionOptions? Insertion(PlanSettings settings)
+    {
+        if (settings.Insertion is null)
+        {
+            return null;
+        }
+
+        List<InputFault> faults = [];
+        ulong anatomies = Whole("--insertion", settings.Insertion, InsertionOptions.FewestAnatomies, MostInsertions, faults);
+        return faults.Count > 0 ? throw new InputFaultException(faults) : new InsertionOptions { Anatomies = (int)anatomies };
     }
 
     /// <summary>A whole number in a range; a fault is added where it is none.</summary>

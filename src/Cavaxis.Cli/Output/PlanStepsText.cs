@@ -33,6 +33,11 @@ internal sealed class PlanStepsText(CommandOutput output)
             {
                 output.Wrapped("     pitfall: ", step.Pitfall);
             }
+
+            if (step.PredictedPitfall is not null)
+            {
+                output.Wrapped("     predicted: ", step.PredictedPitfall);
+            }
         }
 
         output.Line();

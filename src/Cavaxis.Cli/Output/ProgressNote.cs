@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Cavaxis.Planning.Insertion;
 
 namespace Cavaxis.Cli.Output;
 
@@ -19,6 +20,21 @@ internal static class ProgressNote
         using Timer timer = new(
             _ => output.Progress(FormattableString.Invariant($"{what} … {watch.Elapsed.TotalSeconds:F0} s")), null, FirstNote, FirstNote);
         return work();
+    }
+
+    /// <summary>The same for insertions, whose number is known: the line tells how many of them were followed.</summary>
+    /// <param name="output">Where the lines go.</param>
+    /// <param name="what">What is being done.</param>
+    /// <param name="work">The work, which tells how far it is.</param>
+    /// <typeparam name="T">Its result.</typeparam>
+    /// <returns>The result.</returns>
+    public static T While<T>(CommandOutput output, string what, Func<IProgress<InsertionProgress>, T> work)
+    {
+        LatestProgress latest = new();
+        Stopwatch watch = Stopwatch.StartNew();
+        using Timer timer = new(
+            _ => output.Progress(FormattableString.Invariant($"{what} … {latest.Now.Done} of {latest.Now.All}, {watch.Elapsed.TotalSeconds:F0} s")), null, FirstNote, FirstNote);
+        return work(latest);
     }
 
     /// <summary>The same for work without a result.</summary>

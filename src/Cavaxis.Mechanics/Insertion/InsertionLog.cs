@@ -27,7 +27,7 @@ internal sealed class InsertionLog
     {
         last = null;
         Assembly = InsertedAssembly.Empty with { Depths = depths, RotationRad = rotationRad };
-        moments.Add(new InsertionMoment(depths, sleeve.PointMm, 0, 0, 0, 0));
+        moments.Add(new InsertionMoment(Assembly, sleeve.PointMm, 0, 0, 0, 0));
     }
 
     /// <summary>Keeps a state of rest.</summary>
@@ -37,7 +37,7 @@ internal sealed class InsertionLog
         Assembly = new InsertedAssembly(depths, rotationRad, arcs, result.State, result.Grips);
         int tip = result.State.NodesMm.Length - 1;
         moments.Add(new InsertionMoment(
-            depths,
+            Assembly,
             result.State.NodesMm[tip],
             AtSkin(result).Dot(sleeve.Direction),
             result.Contacts.Where(c => c.Node == tip).Sum(static c => c.OnRodN.Length),

@@ -8,7 +8,7 @@ using Cavaxis.Planning.Steps;
 namespace Cavaxis.Planning.Insertion;
 
 /// <summary>Brings one cannula over its wire into one anatomy and says what happened.</summary>
-internal static class AnatomyInsertion
+internal sealed class AnatomyInsertion
 {
     /// <summary>A vein gives this much more room than the device needs, mm.</summary>
     private const double RoomMm = 0.5;
@@ -33,23 +33,32 @@ internal static class AnatomyInsertion
     /// <param name="task">What is inserted.</param>
     /// <param name="shape">The anatomy.</param>
     /// <param name="unknowns">Stiffness and friction.</param>
-    public static AnatomyOutcome Of(InsertionTask task, LumenShape shape, InsertionUnknowns unknowns)
+    public AnatomyInsertion(InsertionTask task, LumenShape shape, InsertionUnknowns unknowns)
     {
         double radius = task.Cannula.OuterDiameterMm / 2;
-        CavalLumen lumen = new(shape, radius + RoomMm);
-        SkinTract tract = lumen.EntryAt(task.Site);
-        double wireMm = task.WireMm(lumen.Axis);
+        Lumen = new CavalLumen(shape, radius + RoomMm);
+        SkinTract tract = Lumen.EntryAt(task.Site);
         InsertionScript script = new(
             Kit(unknowns, radius, WholeMm),
             new Sleeve(tract.PointMm, tract.Inward, GuidedMm),
             [
-                InsertionStep.FeedWire(wireMm),
+                InsertionStep.FeedWire(task.WireMm(Lumen.Axis)),
                 InsertionStep.AdvanceCannula(task.DepthMm),
                 InsertionStep.WithdrawIntroducer(WholeMm),
                 InsertionStep.WithdrawWire(WholeMm),
             ]);
-        return Told(task, lumen, Inserter.Run(script, lumen, Settings));
+        Reports = Inserter.Run(script, Lumen, Settings);
+        Outcome = Told(task, Lumen, Reports);
     }
+
+    /// <summary>The anatomy, with the tract widened for the cannula.</summary>
+    public CavalLumen Lumen { get; }
+
+    /// <summary>Wire, cannula, introducer out, wire out; fewer where it could not be followed to the end.</summary>
+    public ImmutableArray<InsertionReport> Reports { get; }
+
+    /// <summary>What happened, in few numbers.</summary>
+    public AnatomyOutcome Outcome { get; }
 
     private static InsertionKit Kit(InsertionUnknowns unknowns, double cannulaRadiusMm, double lengthMm)
     {
@@ -132,7 +141,7 @@ internal static class AnatomyInsertion
     }
 
     /// <summary>A tip that rests on a wall may lie in it by some hundredths of a millimetre: it is looked up a little further in.</summary>
-    private static LumenSite Inner(CavalLumen lumen, Vector3D tip) => lumen.SiteOf(tip - (0.5 * lumen.At(tip).Outward));
+    internal static LumenSite Inner(CavalLumen lumen, Vector3D tip) => lumen.SiteOf(tip - (0.5 * lumen.At(tip).Outward));
 
     private static double Lost(InsertionTask task, CavalLumen lumen, InsertionReport feed, InsertionReport advance)
     {

@@ -63,4 +63,8 @@ public sealed record CannulaInsertion
     /// <summary>Paths for a drawing; not part of the written result.</summary>
     [JsonIgnore]
     public InsertionPaths? Paths { get; init; }
+
+    /// <summary>Insertions moment by moment, the middle anatomy first; empty where they were not asked for. Not part of the written result.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<InsertionPlay> Plays { get; init; } = [];
 }

@@ -12,11 +12,15 @@ internal sealed record InsertionChange(string Words, InsertionTask Task)
     private const double DeeperMm = 80;
     private const double NormalQuantile95 = 1.6448536269514722;
 
+    /// <summary>How many things are tried.</summary>
+    /// <param name="wire">Class of wire as planned.</param>
+    public static int CountFor(WireClass wire) => Neighbours(wire).Count() + 2;
+
     /// <summary>Everything that is tried.</summary>
     /// <param name="task">The insertion as planned.</param>
     public static IEnumerable<InsertionChange> For(InsertionTask task)
     {
-        foreach (WireClass wire in Enum.GetValues<WireClass>().Where(w => Math.Abs((int)w - (int)task.Wire) == 1))
+        foreach (WireClass wire in Neighbours(task.Wire))
         {
             yield return new($"{(wire > task.Wire ? "a stiffer" : "a softer")} wire ({JsonName.Of(wire.ToString())})", task with { Wire = wire });
         }
@@ -25,6 +29,9 @@ internal sealed record InsertionChange(string Words, InsertionTask Task)
         BodySide other = task.Side == BodySide.Right ? BodySide.Left : BodySide.Right;
         yield return new($"through the {(other == BodySide.Right ? "right" : "left")} side, same depth", task with { Side = other });
     }
+
+    /// <summary>The next softer and the next stiffer class.</summary>
+    private static IEnumerable<WireClass> Neighbours(WireClass wire) => Enum.GetValues<WireClass>().Where(w => Math.Abs((int)w - (int)wire) == 1);
 
     /// <summary>The comparison in the same anatomies.</summary>
     /// <param name="before">As planned.</param>

@@ -20,4 +20,7 @@ public sealed record InsertionOptions
 
     /// <summary>Whether other wires, depths and sides are tried, each in a quarter of the anatomies.</summary>
     public bool Advice { get; init; } = true;
+
+    /// <summary>Whether the middle anatomy and the commonest ways of going wrong are kept moment by moment, to be played.</summary>
+    public bool Plays { get; init; }
 }

@@ -1,4 +1,5 @@
 using Cavaxis.Planning.Steps;
+using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Insertion;
 
@@ -13,6 +14,7 @@ namespace Cavaxis.Planning.Insertion;
 /// <param name="WireSource">Where its stiffness comes from.</param>
 /// <param name="Anatomies">Number of anatomies.</param>
 /// <param name="Seed">Seed.</param>
+/// <param name="EveryCannulaRight">Share of the anatomies in which every part of every venous cannula goes as it should; null where there is none.</param>
 /// <param name="Cannulae">Each venous cannula.</param>
 /// <param name="NotStudied">Cannulae that were not, and why.</param>
 /// <param name="Steps">The step list with the predicted pitfalls.</param>
@@ -29,6 +31,7 @@ public sealed record InsertionResult(
     string WireSource,
     int Anatomies,
     ulong Seed,
+    Estimate? EveryCannulaRight,
     IReadOnlyList<CannulaInsertion> Cannulae,
     IReadOnlyList<string> NotStudied,
     IReadOnlyList<ProcedureStep> Steps,

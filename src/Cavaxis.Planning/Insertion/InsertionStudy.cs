@@ -1,12 +1,7 @@
-using Cavaxis.Anatomy.Conditioning;
-using Cavaxis.Anatomy.Lumens;
-using Cavaxis.Anatomy.Sampling;
 using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
-using Cavaxis.Planning.Needs;
 using Cavaxis.Planning.Plans;
-using Cavaxis.Planning.Search;
 using Cavaxis.Planning.Steps;
 using Cavaxis.Quantities.Faults;
 
@@ -16,41 +11,76 @@ namespace Cavaxis.Planning.Insertion;
 /// Brings wire and cannulae of a plan into the sampled anatomies of a patient and counts where they end. Results compare options for one patient;
 /// stiffness and friction are drawn from ranges, since nobody has published them. Model: docs/models/mechanics.md.
 /// </summary>
-public static class InsertionStudy
+public sealed class InsertionStudy
 {
+    private readonly CaseFile caseFile;
+    private readonly DeviceCatalogue catalogue;
+    private readonly InsertionOptions options;
+    private readonly InsertionPatient patient;
+
+    /// <summary>Samples the anatomies of a patient.</summary>
+    /// <param name="caseFile">The case.</param>
+    /// <param name="catalogue">Devices.</param>
+    /// <param name="options">Wire, anatomies, seed.</param>
+    /// <exception cref="InputFaultException">The number of anatomies is out of range.</exception>
+    internal InsertionStudy(CaseFile caseFile, DeviceCatalogue catalogue, InsertionOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(caseFile);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        Require.InRange(options.Anatomies, InsertionOptions.FewestAnatomies, InsertionOptions.MostAnatomies, "anatomies", "Ask for a number of anatomies in this range.");
+        (this.caseFile, this.catalogue, this.options) = (caseFile, catalogue, options);
+        patient = new InsertionPatient(caseFile, options.Anatomies, options.Seed);
+    }
+
     /// <summary>Studies a plan.</summary>
     /// <param name="caseFile">The case.</param>
     /// <param name="catalogue">Devices.</param>
     /// <param name="planning">The planning result that the plan is from.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="options">Wire, anatomies, seed.</param>
+    /// <param name="progress">Told after every insertion, on any thread.</param>
     /// <param name="cancellation">Ends the computation between anatomies.</param>
     /// <returns>The result. Same input, same bytes.</returns>
     /// <exception cref="InputFaultException">The number of anatomies is out of range.</exception>
     /// <exception cref="OperationCanceledException">It was ended.</exception>
     public static InsertionResult Of(
-        CaseFile caseFile, DeviceCatalogue catalogue, PlanningResult planning, CannulationPlan plan, InsertionOptions options, CancellationToken cancellation = default)
+        CaseFile caseFile,
+        DeviceCatalogue catalogue,
+        PlanningResult planning,
+        CannulationPlan plan,
+        InsertionOptions options,
+        IProgress<InsertionProgress>? progress = null,
+        CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(caseFile);
-        ArgumentNullException.ThrowIfNull(catalogue);
         ArgumentNullException.ThrowIfNull(planning);
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        Require.InRange(options.Anatomies, InsertionOptions.FewestAnatomies, InsertionOptions.MostAnatomies, "anatomies", "Ask for a number of anatomies in this range.");
-        AxisDistribution belief = AxisFromCase.Distribution(caseFile, new PatientReading(caseFile).Habitus);
-        AxisSamples samples = AxisSampler.Draw(belief, options.Anatomies, options.Seed);
-        LumenShape[] shapes = [.. Enumerable.Range(0, samples.Count).Select(i => LumenShape.OfSample(samples, i, options.Seed))];
-        LumenShape middle = LumenShape.OfMedians(belief);
+        int each = options.Anatomies + (options.Advice ? InsertionChange.CountFor(options.Wire) * Some(options.Anatomies) : 0);
+        return new InsertionStudy(caseFile, catalogue, options).Of(planning, plan, new InsertionCounter(plan.Cannulae.Count(IsStudied) * each, progress), cancellation);
+    }
+
+    /// <summary>Studies a plan; what is known of the same cannula in another plan is taken over.</summary>
+    /// <param name="planning">The planning result that the plan is from.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="counter">Told after every insertion.</param>
+    /// <param name="cancellation">Ends the computation between anatomies.</param>
+    internal InsertionResult Of(PlanningResult planning, CannulationPlan plan, InsertionCounter counter, CancellationToken cancellation)
+    {
         List<CannulaInsertion> studied = [];
+        List<AnatomyOutcome[]> outcomes = [];
         List<string> not = [];
         foreach (PlacedCannula placed in plan.Cannulae)
         {
-            if (placed is { Fit: { } fit, Route: AccessRoute.Jugular or AccessRoute.FemoralVein })
+            if (IsStudied(placed))
             {
-                InsertionTask task = new(placed.Role, catalogue.Cannula(placed.DeviceId), placed.Side, placed.Route == AccessRoute.Jugular, fit.PlannedDepthCm.Value * 10, options.Wire);
-                AnatomyOutcome[] outcomes = Run(task, shapes, options.Seed, cancellation);
-                IReadOnlyList<InsertionAdvice> advice = options.Advice ? Advice(task, shapes, outcomes, options.Seed, cancellation) : [];
-                studied.Add(InsertionSummary.Of(task, placed, middle, Middle(task, middle), outcomes, advice));
+                InsertionTask task = new(placed.Role, catalogue.Cannula(placed.DeviceId), placed.Side, placed.Route == AccessRoute.Jugular, placed.Fit!.PlannedDepthCm.Value * 10, options.Wire);
+                AnatomyOutcome[] inEach = patient.Outcomes(task, counter, cancellation);
+                IReadOnlyList<InsertionAdvice> advice = options.Advice ? Advice(task, inEach, counter, cancellation) : [];
+                outcomes.Add(inEach);
+                studied.Add(InsertionSummary.Of(task, placed, patient.Middle, patient.InMiddle(task), inEach, advice) with
+                {
+                    Plays = options.Plays ? InsertionPlayer.Of(task, patient, inEach) : [],
+                });
             }
             else
             {
@@ -69,11 +99,20 @@ public static class InsertionStudy
             WireStiffness.Of(options.Wire).Source.ToString(),
             options.Anatomies,
             options.Seed,
+            InsertionSummary.EveryRight(outcomes),
             studied,
             not,
             PredictedPitfalls.On(StepListBuilder.For(plan, caseFile), studied),
             Assumed(options.Wire),
             NotChecked);
+    }
+
+    /// <summary>True for a cannula in a vein that leads to the heart.</summary>
+    /// <param name="placed">The cannula.</param>
+    public static bool IsStudied(PlacedCannula placed)
+    {
+        ArgumentNullException.ThrowIfNull(placed);
+        return placed is { Fit: not null, Route: AccessRoute.Jugular or AccessRoute.FemoralVein };
     }
 
     private static IReadOnlyList<string> NotChecked { get; } =
@@ -98,30 +137,16 @@ public static class InsertionStudy
         ];
     }
 
-    private static AnatomyOutcome Middle(InsertionTask task, LumenShape middle) => AnatomyInsertion.Of(task, middle, InsertionUnknowns.Middle(task.Wire, Stiffness(task)));
+    /// <summary>What is done otherwise is tried in a quarter of the anatomies, at least in twenty where there are so many.</summary>
+    private static int Some(int all) => Math.Max(Math.Min(all, 20), all / 4);
 
-    private static AnatomyOutcome[] Run(InsertionTask task, LumenShape[] shapes, ulong seed, CancellationToken cancellation)
+    private IReadOnlyList<InsertionAdvice> Advice(InsertionTask task, AnatomyOutcome[] asPlanned, InsertionCounter counter, CancellationToken cancellation)
     {
-        AnatomyOutcome[] outcomes = new AnatomyOutcome[shapes.Length];
-        Parallel.For(
-            0,
-            shapes.Length,
-            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = cancellation },
-            i => outcomes[i] = AnatomyInsertion.Of(task, shapes[i], InsertionUnknowns.Draw(task.Wire, Stiffness(task), (uint)i, seed)));
-        return outcomes;
-    }
-
-    private static Devices.Cannulae.StiffnessRange Stiffness(InsertionTask task) => task.Cannula.BendingStiffnessNMm2 ?? InsertionUnknowns.AnyCannula;
-
-    private static IReadOnlyList<InsertionAdvice> Advice(
-        InsertionTask task, LumenShape[] shapes, AnatomyOutcome[] asPlanned, ulong seed, CancellationToken cancellation)
-    {
-        LumenShape[] some = shapes[..Math.Max(Math.Min(shapes.Length, 20), shapes.Length / 4)];
-        AnatomyOutcome[] before = asPlanned[..some.Length];
+        AnatomyOutcome[] before = asPlanned[..Some(asPlanned.Length)];
         return
         [
             .. InsertionChange.For(task)
-                .Select(change => change.Told(before, Run(change.Task, some, seed, cancellation)))
+                .Select(change => change.Told(before, patient.First(before.Length, change.Task, counter, cancellation)))
                 .OrderByDescending(static advice => advice.Gain.Value),
         ];
     }

@@ -62,6 +62,20 @@ internal static class InsertionSummary
         };
     }
 
+    /// <summary>Share of the anatomies in which every cannula goes as it should, of those in which all could be followed to the end.</summary>
+    /// <param name="outcomes">For each cannula, what happened in each anatomy.</param>
+    /// <returns>Share with its interval; null where no cannula was studied.</returns>
+    public static Estimate? EveryRight(IReadOnlyList<AnatomyOutcome[]> outcomes)
+    {
+        if (outcomes.Count == 0)
+        {
+            return null;
+        }
+
+        int[] followed = [.. Enumerable.Range(0, outcomes[0].Length).Where(i => outcomes.All(o => o[i].Fault.Length == 0))];
+        return WilsonShare.Of(followed.Count(i => outcomes.All(o => o[i].IsRight)), Math.Max(1, followed.Length));
+    }
+
     private static Estimate Spread(IReadOnlyList<AnatomyOutcome> outcomes, Func<AnatomyOutcome, double> of) =>
         Estimate.FromSamples([.. outcomes.Select(of)], Origin.Calculated);
 }

@@ -23,6 +23,9 @@ internal sealed record InsertionTask(
     /// <summary>The wire always stands out of the introducer by at least this, mm.</summary>
     private const double WireLeadMm = 30;
 
+    /// <summary>Bending stiffness of the cannula: the catalogue's range, or any cannula's where it has none.</summary>
+    public StiffnessRange Stiffness => Cannula.BendingStiffnessNMm2 ?? InsertionUnknowns.AnyCannula;
+
     /// <summary>Where it goes through the skin.</summary>
     public SkinSite Site => (FromNeck, Side) switch
     {

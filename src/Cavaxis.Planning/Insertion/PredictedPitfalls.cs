@@ -15,6 +15,13 @@ internal static class PredictedPitfalls
     public static IReadOnlyList<ProcedureStep> On(IReadOnlyList<ProcedureStep> steps, IReadOnlyList<CannulaInsertion> studied) =>
         [.. steps.Select(step => step with { PredictedPitfall = studied.FirstOrDefault(c => c.Role == step.Cannula) is { } cannula ? Words(step.Phase, cannula) : null })];
 
+    /// <summary>The part of a cannula's insertion that most often goes wrong first, in words; empty where none is worth telling.</summary>
+    /// <param name="cannula">The cannula.</param>
+    public static string Worst(CannulaInsertion cannula) => cannula.FirstWrong.Where(static f => f.Phase != InsertionPhase.None).MaxBy(static f => f.Share.Value) is { } worst
+        && Words(worst.Phase, cannula) is string words
+        ? $"{PlainWords.Vessel(cannula.Route, cannula.Side)}, {PlainWords.FromName(worst.Phase.ToString())}: {char.ToLowerInvariant(words[0])}{words[1..]}"
+        : string.Empty;
+
     private static string? Words(InsertionPhase phase, CannulaInsertion cannula)
     {
         double share = cannula.FirstWrong.FirstOrDefault(f => f.Phase == phase)?.Share.Value ?? 0;

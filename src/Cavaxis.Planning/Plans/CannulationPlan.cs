@@ -1,4 +1,5 @@
 using Cavaxis.Planning.Configurations;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Needs;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Quantities;
@@ -41,6 +42,9 @@ public sealed record CannulationPlan(
 
     /// <summary>Why there is no such outlook; empty when there is one.</summary>
     public string CirculationNote { get; init; } = string.Empty;
+
+    /// <summary>How wire and cannulae go in; null where that was not tried.</summary>
+    public InsertionGlance? Insertion { get; init; }
 
     /// <summary>True when a finding forbids going ahead.</summary>
     public bool HasStop => Findings.Any(finding => finding.Grade == FindingGrade.Stop);

@@ -58,7 +58,10 @@ public static class InsertionSheet
         return new Drawing(width, TopMm + HeightMm + FootMm, $"Insertion of {result.PlanName}", Description(result), items);
     }
 
-    private static string Description(InsertionResult result) => string.Join(" ", result.Cannulae.Select(static c => string.Create(
+    /// <summary>The drawing in words.</summary>
+    /// <param name="result">The study.</param>
+    /// <returns>Sentences.</returns>
+    public static string Description(InsertionResult result) => string.Join(" ", result.Cannulae.Select(static c => string.Create(
         CultureInfo.InvariantCulture,
         $"{PlainWords.Role(c.Role)} through the {PlainWords.Vessel(c.Route, c.Side)}: every part as it should in {100 * c.Right.Value:F0} % of anatomies; wire ends in {string.Join(", ", c.WireEnds.Select(e => string.Create(CultureInfo.InvariantCulture, $"{PlainWords.FromName(e.End.ToString())} {100 * e.Share.Value:F0} %")))}.")));
 

@@ -17,27 +17,33 @@ internal static class AlternativesSection
         Next(blocks, result);
     }
 
-    private static Table Alternatives(PlanningResult result) => new(
-        "All plans, best first; a plan with a stop comes after all plans without",
-        [
-            new TableColumn("Rank", ColumnAlign.Right, 2), new TableColumn("Plan", Weight: 7), new TableColumn("Fr", Weight: 5), new TableColumn("L/min", ColumnAlign.Right, 3),
-            new TableColumn("Inlet mmHg", ColumnAlign.Right, 3), new TableColumn("Fit", ColumnAlign.Right, 3), new TableColumn("SaO2", ColumnAlign.Right, 3),
-            new TableColumn("DO2: VO2", ColumnAlign.Right, 3), new TableColumn("Score", ColumnAlign.Right, 3), new TableColumn("Findings", Weight: 4), new TableColumn("Pareto front", Weight: 3),
-        ],
-        [.. result.Plans.Select(p => (IReadOnlyList<string>)
-        [
-            p.Rank.ToString(CultureInfo.InvariantCulture),
-            ConfigurationTable.Of(p.Configuration).ShortName,
-            string.Join("/", p.Cannulae.Select(c => c.OuterDiameterFrench.ToString("F0", CultureInfo.InvariantCulture))),
-            ReportNumber.Plain(p.Circuit.FlowLPerMin, "F1"),
-            ReportNumber.Plain(p.Circuit.InletPressureMmHg.Value, "F0"),
-            FormattableString.Invariant($"{p.ProbabilityAllPortsInZone * 100:F0} %"),
-            FormattableString.Invariant($"{p.SaturationPercent().Value:F0} %"),
-            ReportNumber.Plain(p.DeliveryToConsumption().Value, "F1"),
-            ReportNumber.Plain(p.Score, "F2"),
-            Grades(p),
-            p.OnParetoFront ? "yes" : "no",
-        ])]);
+    private static Table Alternatives(PlanningResult result)
+    {
+        bool tried = result.Plans.Any(static p => p.Insertion is not null);
+        TableColumn[] goesIn = tried ? [new TableColumn("Goes in", ColumnAlign.Right, 4)] : [];
+        return new Table(
+            "All plans, best first; a plan with a stop comes after all plans without",
+            [
+                new TableColumn("Rank", ColumnAlign.Right, 2), new TableColumn("Plan", Weight: 7), new TableColumn("Fr", Weight: 5), new TableColumn("L/min", ColumnAlign.Right, 3),
+                new TableColumn("Inlet mmHg", ColumnAlign.Right, 3), new TableColumn("Fit", ColumnAlign.Right, 3), .. goesIn, new TableColumn("SaO2", ColumnAlign.Right, 3),
+                new TableColumn("DO2: VO2", ColumnAlign.Right, 3), new TableColumn("Score", ColumnAlign.Right, 3), new TableColumn("Findings", Weight: 4), new TableColumn("Pareto front", Weight: 3),
+            ],
+            [.. result.Plans.Select(p => (IReadOnlyList<string>)
+            [
+                p.Rank.ToString(CultureInfo.InvariantCulture),
+                ConfigurationTable.Of(p.Configuration).ShortName,
+                string.Join("/", p.Cannulae.Select(c => c.OuterDiameterFrench.ToString("F0", CultureInfo.InvariantCulture))),
+                ReportNumber.Plain(p.Circuit.FlowLPerMin, "F1"),
+                ReportNumber.Plain(p.Circuit.InletPressureMmHg.Value, "F0"),
+                FormattableString.Invariant($"{p.ProbabilityAllPortsInZone * 100:F0} %"),
+                .. tried ? [p.Insertion?.EveryCannulaRight is { } right ? FormattableString.Invariant($"{right.Value * 100:F0} % ({right.Low * 100:F0} to {right.High * 100:F0})") : "-"] : Array.Empty<string>(),
+                FormattableString.Invariant($"{p.SaturationPercent().Value:F0} %"),
+                ReportNumber.Plain(p.DeliveryToConsumption().Value, "F1"),
+                ReportNumber.Plain(p.Score, "F2"),
+                Grades(p),
+                p.OnParetoFront ? "yes" : "no",
+            ])]);
+    }
 
     private static string Grades(CannulationPlan plan)
     {

@@ -34,6 +34,11 @@ public static class PlanReport
         }
 
         AlternativesSection.Add(blocks, result);
+        if (result.Insertion is { Cannulae.Count: > 0 } insertion)
+        {
+            InsertionSection.Add(blocks, insertion);
+        }
+
         if (result.Steps.Count > 0)
         {
             StepSection.Add(blocks, result.Steps);

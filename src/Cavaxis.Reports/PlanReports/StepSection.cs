@@ -25,9 +25,17 @@ internal static class StepSection
                 s.Action,
                 s.HardStop is null ? "-" : $"STOP unless: {s.HardStop}",
                 Evidence(s),
-                s.Pitfall ?? "-",
+                Pitfalls(s),
             ])]));
     }
+
+    private static string Pitfalls(ProcedureStep step) => (step.Pitfall, step.PredictedPitfall) switch
+    {
+        (null, null) => "-",
+        (string known, null) => known,
+        (null, string predicted) => $"PREDICTED: {predicted}",
+        (string known, string predicted) => $"{known} PREDICTED: {predicted}",
+    };
 
     private static string Evidence(ProcedureStep step)
     {
