@@ -3,6 +3,7 @@ using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Anatomy.Space;
 using Cavaxis.Mechanics.Insertion;
 using Cavaxis.Mechanics.Relaxing;
+using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Steps;
 
 namespace Cavaxis.Planning.Insertion;
@@ -109,6 +110,9 @@ internal sealed class AnatomyInsertion
 
     /// <summary>Where the wire ought to end.</summary>
     internal static WireEnd Wanted(InsertionTask task) => task.FromNeck ? WireEnd.DeepIvc : WireEnd.UpperSvc;
+
+    /// <summary>Where the wire of a cannula through a vein ought to end.</summary>
+    internal static WireEnd Wanted(AccessRoute route) => route == AccessRoute.Jugular ? WireEnd.DeepIvc : WireEnd.UpperSvc;
 
     private static bool IsStray(LumenSite site) => site is LumenSite.RightVentricle or LumenSite.HepaticVein or LumenSite.Appendage
         or LumenSite.Azygos or LumenSite.RenalVein or LumenSite.Outside;

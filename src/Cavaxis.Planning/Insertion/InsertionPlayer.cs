@@ -25,7 +25,7 @@ internal static class InsertionPlayer
     {
         var wrong = outcomes.Select(static (outcome, i) => (Outcome: outcome, Index: i))
             .Where(static o => o.Outcome is { IsRight: false, Fault.Length: 0 })
-            .GroupBy(static o => (o.Outcome.WrongAt, o.Outcome.AfterFeed, o.Outcome.AfterAdvance))
+            .GroupBy(static o => (o.Outcome.WrongAt, Place(o.Outcome)))
             .OrderByDescending(static g => g.Count()).ThenBy(static g => g.Key)
             .Take(MostWrong);
         return
@@ -35,6 +35,14 @@ internal static class InsertionPlayer
                 task, g.First().Index + 1, patient.Shapes[g.First().Index], InsertionUnknowns.Draw(task.Wire, task.Stiffness, (uint)g.First().Index, patient.Seed), WilsonShare.Of(g.Count(), outcomes.Count))),
         ];
     }
+
+    /// <summary>The place that makes it wrong.</summary>
+    private static string Place(AnatomyOutcome outcome) => outcome.WrongAt switch
+    {
+        InsertionPhase.WireFeed => outcome.AfterFeed.ToString(),
+        InsertionPhase.CannulaAdvance => outcome.AfterAdvance.ToString(),
+        _ => outcome.CannulaTip.ToString(),
+    };
 
     private static InsertionPlay Play(InsertionTask task, int anatomy, LumenShape shape, InsertionUnknowns unknowns, Estimate? share)
     {

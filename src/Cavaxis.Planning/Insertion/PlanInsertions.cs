@@ -43,6 +43,24 @@ public static class PlanInsertions
         return planning with { Plans = plans, Insertion = chosen, Steps = chosen?.Steps ?? planning.Steps };
     }
 
+    /// <summary>Puts the study of one plan into a planning result that has chosen this plan.</summary>
+    /// <param name="planning">The planning result.</param>
+    /// <param name="result">The study of its chosen plan.</param>
+    /// <returns>The planning result with the glance on that plan, the study, and the predicted pitfalls at the steps.</returns>
+    /// <exception cref="ArgumentException">The study is that of another plan.</exception>
+    public static PlanningResult With(PlanningResult planning, InsertionResult result)
+    {
+        ArgumentNullException.ThrowIfNull(planning);
+        ArgumentNullException.ThrowIfNull(result);
+        if (result.PlanRank != planning.ChosenPlan)
+        {
+            throw new ArgumentException("The study is that of another plan than the chosen one.", nameof(result));
+        }
+
+        CannulationPlan[] plans = [.. planning.Plans.Select(plan => plan.Rank == result.PlanRank ? plan with { Insertion = Glance(result) } : plan)];
+        return planning with { Plans = plans, Insertion = result, Steps = result.Steps };
+    }
+
     /// <summary>A study in one line.</summary>
     /// <param name="result">The study.</param>
     /// <returns>The line.</returns>

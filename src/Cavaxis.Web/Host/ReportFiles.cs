@@ -1,5 +1,6 @@
 using System.Text;
 using Cavaxis.Planning.Case;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Reports.Documents;
 using Cavaxis.Reports.Html;
@@ -8,6 +9,7 @@ using Cavaxis.Reports.PlanReports;
 using Cavaxis.Web.CaseTexts;
 using Cavaxis.Web.Desk;
 using Cavaxis.Web.Help;
+using Cavaxis.Web.Pages.GoesIn;
 using Cavaxis.Web.Shelf;
 
 namespace Cavaxis.Web.Host;
@@ -21,10 +23,10 @@ internal static class ReportFiles
     /// <summary>Maps the addresses.</summary>
     public static void MapReports(this WebApplication app)
     {
-        app.MapGet("/report/{id}/{number:long}/{rank:int}/plan.html", (string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, CancellationToken given) =>
-            ReportAsync(id, number, rank, shelf, runner, document => Results.Text(HtmlWriter.Write(document), "text/html", Encoding.UTF8), given));
-        app.MapGet("/report/{id}/{number:long}/{rank:int}/plan.pdf", (string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, CancellationToken given) =>
-            ReportAsync(id, number, rank, shelf, runner, document => Results.File(PdfWriter.Write(document, NoTime), "application/pdf", "plan.pdf"), given));
+        app.MapGet("/report/{id}/{number:long}/{rank:int}/plan.html", (string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, IInsertionSource insertions, CancellationToken given) =>
+            ReportAsync(id, number, rank, shelf, runner, insertions, document => Results.Text(HtmlWriter.Write(document), "text/html", Encoding.UTF8), given));
+        app.MapGet("/report/{id}/{number:long}/{rank:int}/plan.pdf", (string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, IInsertionSource insertions, CancellationToken given) =>
+            ReportAsync(id, number, rank, shelf, runner, insertions, document => Results.File(PdfWriter.Write(document, NoTime), "application/pdf", "plan.pdf"), given));
         app.MapGet("/report/{id}/{number:long}/case.json", CaseAsync);
         app.MapGet("/models/{page}", static (string page) => HelpText.Model(page) is string text ? Results.Text(text, "text/plain", Encoding.UTF8) : Results.NotFound());
     }
@@ -34,7 +36,7 @@ internal static class ReportFiles
         : Results.NotFound();
 
     private static async Task<IResult> ReportAsync(
-        string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, Func<ReportDocument, IResult> written, CancellationToken given)
+        string id, long number, int rank, ICaseShelf shelf, PlanRunner runner, IInsertionSource insertions, Func<ReportDocument, IResult> written, CancellationToken given)
     {
         if (await shelf.ReadAsync(id, number) is not CaseVersion version || CaseCheck.Of(version.Json).Case is not CaseFile file)
         {
@@ -42,6 +44,11 @@ internal static class ReportFiles
         }
 
         PlanningResult result = await runner.PlanAsync(file, version.Json, rank, circulation: true, given);
+        if (result.Plans.Count > 0 && insertions.LatestOf(version.Json, result.Plans[result.ChosenPlan - 1]) is InsertionResult study)
+        {
+            result = PlanInsertions.With(result, study);
+        }
+
         return written(PlanReport.Of(result, runner.Rules, runner.Catalogue));
     }
 }

@@ -47,6 +47,7 @@ public static class WorkspaceHost
         services.AddSingleton<ICaseShelf>(_ => new SqliteCaseShelf(options.StorePath, TimeProvider.System));
         services.AddSingleton<PlanRunner>();
         services.AddSingleton<Pages.WhatIf.ICirculationSource, Pages.WhatIf.CirculationSource>();
+        services.AddSingleton<Pages.GoesIn.IInsertionSource, Pages.GoesIn.InsertionSource>();
         services.AddScoped<PatientDesk>();
         services.AddScoped<PlacesKept>();
         services.AddScoped<WaysKept>();

@@ -13,6 +13,7 @@ public sealed record Question(string Key, string Words, string Asks, char Letter
         new("know", "What do we know?", "What is known of the patient, and what is not.", 'K'),
         new("ways", "Which way in?", "Plans for this patient side by side, best first, with their reasons.", 'W'),
         new("lie", "Where does it lie?", "Where tip and ports come to lie along the axis, and what moving them does.", 'L'),
+        new("goesin", "How does it go in?", "Where wire and cannulae go on their way in, and where they go astray.", 'G'),
         new("whatif", "What if?", "Heart, vessels and circuit as they run, and what a change would do.", 'I'),
         new("paper", "On paper", "Steps and report to print or hand over.", 'P'),
     ];

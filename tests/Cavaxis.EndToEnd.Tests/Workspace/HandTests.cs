@@ -9,9 +9,10 @@ namespace Cavaxis.EndToEnd.Tests.Workspace;
 public class HandTests(WorkspaceBrowser browser)
 {
     private const float Patience = 60_000;
+    private const int MostPresses = 4;
 
     private static readonly (string Key, string Heading)[] Pages =
-        [("k", "What do we know?"), ("w", "Which way in?"), ("l", "Where does it lie?"), ("i", "What if?"), ("p", "On paper")];
+        [("k", "What do we know?"), ("w", "Which way in?"), ("l", "Where does it lie?"), ("g", "How does it go in?"), ("i", "What if?"), ("p", "On paper")];
 
     [Fact]
     public async Task A_cannula_is_moved_by_a_finger()
@@ -47,20 +48,33 @@ public class HandTests(WorkspaceBrowser browser)
         ICDPSession keys = await page.Context.NewCDPSessionAsync(page);
         foreach ((string key, string heading) in Pages.Reverse())
         {
-            await KeyAsync(keys, "keyDown", key, modifiers);
-            await KeyAsync(keys, "keyUp", key, modifiers);
-            await Expect(page.Locator("h1")).ToHaveTextAsync(heading, new() { Timeout = Patience });
+            // The browser itself looks for the link of an access key, and drops the key where the page is just being replaced: then a person presses again.
+            for (int press = 1; press <= MostPresses; press++)
+            {
+                await KeyAsync(keys, "keyDown", key, modifiers);
+                await KeyAsync(keys, "keyUp", key, modifiers);
+                try
+                {
+                    await Expect(page.Locator("h1")).ToHaveTextAsync(heading, new() { Timeout = Patience / MostPresses });
+                    break;
+                }
+                catch (PlaywrightException) when (press < MostPresses)
+                {
+                    // Pressed again.
+                }
+            }
         }
 
         await page.Context.CloseAsync();
     }
 
+    /// <summary>The page that takes half a minute to compute is printed in its own tests.</summary>
     [Fact]
     public async Task On_paper_every_page_keeps_its_answer_and_the_caution_and_leaves_out_what_can_only_be_pressed()
     {
         IPage page = await browser.OpenAsync(await browser.DemoAsync("Tall man"));
         await Expect(page.Locator(".plan-state")).ToContainTextAsync("up to date", new() { Timeout = Patience });
-        foreach ((_, string heading) in Pages)
+        foreach ((_, string heading) in Pages.Where(static p => p.Key != "g"))
         {
             await page.ClickAsync($".questions a:has-text('{heading.TrimEnd('?')}')");
             await page.Locator(".answer-value").WaitForAsync(new() { Timeout = Patience });

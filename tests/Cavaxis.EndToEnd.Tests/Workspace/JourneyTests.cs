@@ -105,15 +105,15 @@ public class JourneyTests(WorkspaceBrowser browser)
     {
         IPage page = await browser.OpenAsync();
         await page.ClickAsync("#guide-start");
-        foreach (string heading in new[] { "What do we know?", "Which way in?", "Where does it lie?", "What if?", "On paper" })
+        foreach (string heading in new[] { "What do we know?", "Which way in?", "Where does it lie?", "How does it go in?", "What if?", "On paper" })
         {
             await page.ClickAsync("#guide-next");
             await Expect(page.Locator("h1")).ToHaveTextAsync(heading);
         }
 
-        await Expect(page.Locator(".guide")).ToContainTextAsync("Step 6 of 6");
+        await Expect(page.Locator(".guide")).ToContainTextAsync("Step 7 of 7");
         await page.ReloadAsync();
-        await Expect(page.Locator(".guide")).ToContainTextAsync("Step 6 of 6");
+        await Expect(page.Locator(".guide")).ToContainTextAsync("Step 7 of 7");
         await page.ClickAsync("#guide-leave");
         await page.ReloadAsync();
         await WorkspaceBrowser.AliveAsync(page);

@@ -1,4 +1,4 @@
-namespace Cavaxis.Web.Pages.WhatIf;
+namespace Cavaxis.Web.Desk;
 
 /// <summary>
 /// Work that several windows may want at once: it is done once for all of them, kept, and stopped when the last of them has gone away.
