@@ -10,8 +10,11 @@ namespace Cavaxis.Web.Tests;
 /// <summary>An invented patient with plans, planned once for all tests.</summary>
 internal static class PlannedCase
 {
+    /// <summary>The case.</summary>
+    public static CaseFile File { get; } = CaseFileReader.Read(Encoding.UTF8.GetBytes("""{"cavaxisCase":1,"invented":true,"patient":{"ageYears":46,"sex":"male","heightCm":196,"weightKg":104},"support":{"goal":"gasExchange"}}"""));
+
     private static readonly Lazy<PlanningResult> Planned = new(static () => Planner.Plan(
-        CaseFileReader.Read(Encoding.UTF8.GetBytes("""{"cavaxisCase":1,"invented":true,"patient":{"ageYears":46,"sex":"male","heightCm":196,"weightKg":104},"support":{"goal":"gasExchange"}}""")),
+        File,
         DeviceCatalogue.BuiltIn,
         RuleBookReader.BuiltIn,
         new PlanningOptions { Circulation = false, Anatomies = 1000 }));

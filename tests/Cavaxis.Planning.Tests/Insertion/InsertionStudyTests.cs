@@ -13,13 +13,9 @@ namespace Cavaxis.Planning.Tests.Insertion;
 
 public class InsertionStudyTests
 {
-    private static readonly CaseFile Adult = CaseFileReader.Read(System.Text.Encoding.UTF8.GetBytes(
-        """{"cavaxisCase":1,"invented":true,"patient":{"ageYears":45,"sex":"male","heightCm":175,"weightKg":80},"support":{"goal":"gasExchange"},"axis":[{"dimension":"cavalBendSagittal","value":55,"sd":3}]}"""));
+    private static CaseFile Adult => BentAdult.Case;
 
-    private static readonly PlanningResult Planning = Planner.Plan(Adult, DeviceCatalogue.BuiltIn, RuleBookReader.BuiltIn, new PlanningOptions { Anatomies = 1000 });
-
-    /// <summary>The plan with one cannula from the neck: what is asked here does not depend on how many there are.</summary>
-    private static CannulationPlan OneCannula => Planning.Plans.First(static p => p.Cannulae.Count == 1);
+    private static PlanningResult Planning => BentAdult.Planning;
 
     [Fact]
     public void Shares_add_up_and_no_piece_lies_in_a_wall_by_more_than_a_tenth_of_a_millimetre()
@@ -72,7 +68,7 @@ public class InsertionStudyTests
     public void Advice_compares_the_same_anatomies()
     {
         InsertionResult result = InsertionStudy.Of(
-            Adult, DeviceCatalogue.BuiltIn, Planning, OneCannula, new InsertionOptions { Wire = WireClass.Standard, Anatomies = 10 });
+            Adult, DeviceCatalogue.BuiltIn, Planning, BentAdult.OneCannula, new InsertionOptions { Wire = WireClass.Standard, Anatomies = 10 });
         foreach (CannulaInsertion cannula in result.Cannulae)
         {
             Assert.True(cannula.Advice.Count >= 3);
@@ -126,6 +122,5 @@ public class InsertionStudyTests
     [Fact]
     public void Too_few_anatomies_are_refused() => Assert.Throws<InputFaultException>(() => Study(WireClass.Stiff, 3));
 
-    private static InsertionResult Study(WireClass wire, int anatomies) => InsertionStudy.Of(
-        Adult, DeviceCatalogue.BuiltIn, Planning, OneCannula, new InsertionOptions { Wire = wire, Anatomies = anatomies, Advice = false });
+    private static InsertionResult Study(WireClass wire, int anatomies) => BentAdult.Study(new InsertionOptions { Wire = wire, Anatomies = anatomies, Advice = false });
 }

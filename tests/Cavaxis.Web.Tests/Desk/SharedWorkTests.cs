@@ -1,6 +1,6 @@
-using Cavaxis.Web.Pages.WhatIf;
+using Cavaxis.Web.Desk;
 
-namespace Cavaxis.Web.Tests.WhatIf;
+namespace Cavaxis.Web.Tests.Desk;
 
 /// <summary>Work is shared between windows and stopped when the last has gone.</summary>
 public class SharedWorkTests
