@@ -89,7 +89,7 @@ internal static class AnatomyInsertion
             TipForceAt = feed.Moments.IsEmpty ? LumenSite.Outside : Inner(lumen, worst.TipMm),
             CannulaForceN = advance is null || advance.Moments.IsEmpty ? 0 : advance.Moments.Max(static m => m.LargestContactN),
             Fault = fault is null ? string.Empty : $"{last.Step.Action}: {fault.Cause}",
-            PenetrationMm = reports.Max(static r => r.PenetrationMm),
+            PenetrationMm = reports.Max(static r => r.Moments.IsEmpty ? 0 : r.Moments.Max(static m => m.PenetrationMm)),
             WirePath = feed.Assembly.Rod?.NodesMm ?? [],
             FinalPath = last.Assembly.Rod?.NodesMm ?? [],
         };
