@@ -12,6 +12,7 @@ Console.WriteLine(
     $"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} cores, vectors of {(Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : 128)} bits");
 if (args.Contains("--insertion-anatomies"))
 {
+    LumenFigures.Print();
     InsertionTrialFigures.Print(quick ? 40 : 1000);
     return;
 }

@@ -26,7 +26,7 @@ internal static class AnatomyInsertion
     {
         SpacingMm = 7,
         IncrementMm = 7,
-        Relaxation = new RelaxationSettings { ToleranceN = 1e-3, FrictionToleranceN = 5e-3, MostSteps = 150, MostRounds = 25 },
+        Relaxation = new RelaxationSettings { ToleranceN = 1e-3, FrictionToleranceN = 5e-3, WallStiffnessNPerMm = 50, MostSteps = 250, MostRounds = 40 },
     };
 
     /// <summary>Does it.</summary>
