@@ -10,6 +10,13 @@ Clock whole = new(TimeSpan.FromSeconds(quick ? 2 : 10));
 Clock part = new(TimeSpan.FromSeconds(quick ? 0.4 : 3));
 Console.WriteLine(
     $"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} cores, vectors of {(Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : 128)} bits");
+if (args.Contains("--insertion-anatomies"))
+{
+    LumenFigures.Print();
+    InsertionTrialFigures.Print(quick ? 40 : 1000);
+    return;
+}
+
 if (args.Contains("--insertion"))
 {
     InsertionFigures.Print(quick ? 20 : 200);

@@ -7,7 +7,7 @@ public static class AllChecks
     [
         new BloodChecks(), new DeviceChecks(), new DeviceCannulaChecks(), new AnatomyChecks(), new AnatomyPopulationChecks(),
         new CirculationChecks(), new PigChecks(), new RecirculationChecks(), new PlanningChecks(),
-        new MechanicsRodChecks(), new MechanicsStabilityChecks(), new MechanicsContactChecks(), new MechanicsTubeChecks(),
+        new MechanicsRodChecks(), new MechanicsStabilityChecks(), new MechanicsContactChecks(), new MechanicsTubeChecks(), new MechanicsRingChecks(), new MechanicsHelixChecks(),
     ];
 
     /// <summary>Computes every row now.</summary>

@@ -28,10 +28,9 @@ public sealed class SmoothUnion : ILumen
         for (int i = 1; i < Parts.Length; i++)
         {
             // A part that is farther than the blend reaches changes nothing.
-            double box = Parts[i].BoxDistanceMm(point);
-            if (box <= 0 || box < joined.DistanceMm + BlendMm)
+            if (Parts[i].TryAt(point, joined.DistanceMm + BlendMm, out LumenPoint at))
             {
-                joined = Joined(joined, Parts[i].At(point));
+                joined = Joined(joined, at);
             }
         }
 

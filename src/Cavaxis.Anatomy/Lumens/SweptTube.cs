@@ -11,11 +11,18 @@ public sealed class SweptTube : ILumen
 {
     private const int KnotsPerBlock = 8;
     private const int MostSteps = 12;
-    private const double Near = 1e-10;
+
+    /// <summary>Newton's method doubles the figures: a step of this share of a piece leaves an error of its square.</summary>
+    private const double Near = 1e-6;
 
     private readonly CurveKnot[] knots;
+    private readonly Vector3D[] places;
     private readonly double[] radii;
     private readonly double[] slopes;
+    private readonly CurvePiece[] pieces;
+
+    /// <summary>Largest radius and, with a tenth to spare for a cubic that is longer than its lengths say, half of the longest piece, mm.</summary>
+    private readonly double farthestMm;
     private readonly (Vector3D Middle, double Reach)[] blocks;
 
     /// <summary>Builds the tube.</summary>
@@ -24,8 +31,10 @@ public sealed class SweptTube : ILumen
     internal SweptTube(IReadOnlyList<CurveKnot> knots, Func<double, double> radiusMm)
     {
         this.knots = [.. knots];
+        places = [.. this.knots.Select(static k => k.Point)];
         radii = [.. this.knots.Select(k => radiusMm(k.ArcMm))];
         slopes = Slopes(this.knots, radii);
+        pieces = [.. this.knots.Zip(this.knots.Skip(1), static (a, b) => new CurvePiece(a, b))];
         blocks = new (Vector3D, double)[(this.knots.Length + KnotsPerBlock - 1) / KnotsPerBlock];
         for (int b = 0; b < blocks.Length; b++)
         {
@@ -40,6 +49,7 @@ public sealed class SweptTube : ILumen
         }
 
         double reach = radii.Max();
+        farthestMm = reach + (0.6 * this.knots.Zip(this.knots.Skip(1), static (a, b) => b.ArcMm - a.ArcMm).Max());
         Vector3D all = new(reach, reach, reach);
         (Low, High) = (low - all, high + all);
     }
@@ -68,19 +78,37 @@ public sealed class SweptTube : ILumen
     /// <returns>All three; finite for every finite point.</returns>
     public TubePoint Nearest(Vector3D point)
     {
-        int knot = NearestKnot(point);
-        (int piece, double share) = Projected(point, Math.Max(0, knot - 1), knot > 0 ? 0.75 : 0);
-        double best = (point - PointAt(piece, share)).SquaredLength;
-        if (knot < knots.Length - 1)
+        int knot = NearestKnot(point, out _);
+        (int piece, double share) = Foot(point, knot);
+        return Told(point, piece, share);
+    }
+
+    /// <summary>The same for one that needs only what is near.</summary>
+    /// <param name="point">Place, mm.</param>
+    /// <param name="withinMm">Distance from the wall up to which the answer matters, mm.</param>
+    /// <param name="at">Distance and gradient.</param>
+    /// <returns>False where the point is surely farther from the wall.</returns>
+    internal bool TryAt(Vector3D point, double withinMm, out LumenPoint at)
+    {
+        at = default;
+        double box = BoxDistanceMm(point);
+        if (box > 0 && box >= withinMm)
         {
-            (int other, double otherShare) = Projected(point, knot, 0.25);
-            if ((point - PointAt(other, otherShare)).SquaredLength < best)
-            {
-                (piece, share) = (other, otherShare);
-            }
+            return false;
         }
 
-        return Told(point, piece, share);
+        // No place of the line is farther from a knot than half of the longest piece.
+        int knot = NearestKnot(point, out double squared);
+        double reach = withinMm + farthestMm;
+        if (reach <= 0 || squared > reach * reach)
+        {
+            return false;
+        }
+
+        (int piece, double share) = Foot(point, knot);
+        TubePoint nearest = Told(point, piece, share);
+        at = new LumenPoint(nearest.DistanceMm, nearest.Outward);
+        return true;
     }
 
     /// <summary>Place of the centreline.</summary>
@@ -89,7 +117,7 @@ public sealed class SweptTube : ILumen
     public Vector3D PointAt(double arcMm)
     {
         (int piece, double share) = PieceOf(arcMm);
-        return PointAt(piece, share);
+        return pieces[piece].PointAt(share);
     }
 
     /// <summary>Direction of the centreline in which the length grows.</summary>
@@ -98,7 +126,7 @@ public sealed class SweptTube : ILumen
     public Vector3D DirectionAt(double arcMm)
     {
         (int piece, double share) = PieceOf(arcMm);
-        return Derivatives(piece, share).First.Unit;
+        return pieces[piece].Derivatives(share).First.Unit;
     }
 
     /// <summary>Radius.</summary>
@@ -113,7 +141,7 @@ public sealed class SweptTube : ILumen
     /// <summary>Distance from a point to a box around the tube: never more than the distance from its wall.</summary>
     /// <param name="point">Place, mm.</param>
     /// <returns>mm; zero inside the box.</returns>
-    internal double BoxDistanceMm(Vector3D point)
+    private double BoxDistanceMm(Vector3D point)
     {
         double x = Math.Max(0, Math.Max(Low.X - point.X, point.X - High.X));
         double y = Math.Max(0, Math.Max(Low.Y - point.Y, point.Y - High.Y));
@@ -135,14 +163,25 @@ public sealed class SweptTube : ILumen
         return (low, (arc - knots[low].ArcMm) / (knots[low + 1].ArcMm - knots[low].ArcMm));
     }
 
-    private int NearestKnot(Vector3D point)
+    private int NearestKnot(Vector3D point, out double squared)
     {
-        int nearest = 0;
-        double best = double.PositiveInfinity;
+        // The nearest block first: then most others are seen to be farther without a look at their knots.
+        Span<double> apart = stackalloc double[blocks.Length];
+        int first = 0;
         for (int b = 0; b < blocks.Length; b++)
         {
-            double least = (point - blocks[b].Middle).Length - blocks[b].Reach;
-            if (least > 0 && least * least > best)
+            apart[b] = (point - blocks[b].Middle).SquaredLength;
+            first = apart[b] < apart[first] ? b : first;
+        }
+
+        int nearest = 0;
+        squared = double.PositiveInfinity;
+        double reach = double.PositiveInfinity;
+        for (int k = 0; k < blocks.Length; k++)
+        {
+            int b = k == 0 ? first : k <= first ? k - 1 : k;
+            double limit = blocks[b].Reach + reach;
+            if (apart[b] > limit * limit)
             {
                 continue;
             }
@@ -150,44 +189,56 @@ public sealed class SweptTube : ILumen
             int end = Math.Min(knots.Length, (b + 1) * KnotsPerBlock);
             for (int i = b * KnotsPerBlock; i < end; i++)
             {
-                double squared = (point - knots[i].Point).SquaredLength;
-                if (squared < best)
+                double square = (point - places[i]).SquaredLength;
+                if (square < squared)
                 {
-                    (best, nearest) = (squared, i);
+                    (squared, nearest) = (square, i);
                 }
             }
+
+            reach = Math.Sqrt(squared);
         }
 
         return nearest;
     }
 
-    /// <summary>Newton's method for (c − p)·c′ = 0 within one piece; where the curve bends away too much a step along the chord is taken.</summary>
-    private (int Piece, double Share) Projected(Vector3D point, int piece, double start)
+    /// <summary>The nearest place of the line: on which side of its nearest knot it lies is told by the direction of the line there.</summary>
+    private (int Piece, double Share) Foot(Vector3D point, int knot)
     {
+        double ahead = (point - places[knot]).Dot(knots[knot].Tangent);
+        int piece = Math.Clamp(ahead > 0 ? knot : knot - 1, 0, pieces.Length - 1);
+        double share = (piece == knot ? 0 : 1) + (ahead / (knots[piece + 1].ArcMm - knots[piece].ArcMm));
+        return (piece, Projected(point, piece, Math.Clamp(share, 0, 1)));
+    }
+
+    /// <summary>Newton's method for (c − p)·c′ = 0 within one piece; where the curve bends away too much a step along the chord is taken.</summary>
+    private double Projected(Vector3D point, int piece, double start)
+    {
+        ref readonly CurvePiece line = ref pieces[piece];
         double t = start;
         for (int i = 0; i < MostSteps; i++)
         {
-            (Vector3D first, Vector3D second) = Derivatives(piece, t);
-            Vector3D away = PointAt(piece, t) - point;
+            (Vector3D first, Vector3D second) = line.Derivatives(t);
+            Vector3D away = line.PointAt(t) - point;
             double slope = away.Dot(first);
             double bend = first.SquaredLength + away.Dot(second);
             double least = 0.1 * first.SquaredLength;
             double next = Math.Clamp(t - (slope / Math.Max(bend, least)), 0, 1);
             if (Math.Abs(next - t) < Near)
             {
-                return (piece, next);
+                return next;
             }
 
             t = next;
         }
 
-        return (piece, t);
+        return t;
     }
 
     private TubePoint Told(Vector3D point, int piece, double share)
     {
-        (Vector3D first, Vector3D second) = Derivatives(piece, share);
-        Vector3D away = point - PointAt(piece, share);
+        (Vector3D first, Vector3D second) = pieces[piece].Derivatives(share);
+        Vector3D away = point - pieces[piece].PointAt(share);
         double distance = away.Length;
         (double radius, double slope) = Radius(piece, share);
         Vector3D outward = distance > 1e-12 ? away / distance : Square(first);
@@ -196,26 +247,6 @@ public sealed class SweptTube : ILumen
         Vector3D gradient = inside && slope != 0 ? outward - ((slope / Math.Max(bend, 0.1 * first.SquaredLength)) * first) : outward;
         double span = knots[piece + 1].ArcMm - knots[piece].ArcMm;
         return new TubePoint(distance - radius, gradient, knots[piece].ArcMm + (share * span));
-    }
-
-    private Vector3D PointAt(int piece, double t)
-    {
-        (CurveKnot a, CurveKnot b) = (knots[piece], knots[piece + 1]);
-        double span = b.ArcMm - a.ArcMm;
-        double t2 = t * t;
-        double t3 = t2 * t;
-        return (((2 * t3) - (3 * t2) + 1) * a.Point) + (((t3 - (2 * t2) + t) * span) * a.Tangent)
-            + (((3 * t2) - (2 * t3)) * b.Point) + (((t3 - t2) * span) * b.Tangent);
-    }
-
-    private (Vector3D First, Vector3D Second) Derivatives(int piece, double t)
-    {
-        (CurveKnot a, CurveKnot b) = (knots[piece], knots[piece + 1]);
-        double span = b.ArcMm - a.ArcMm;
-        Vector3D chord = b.Point - a.Point;
-        Vector3D first = ((6 * t * (1 - t)) * chord) + ((((3 * t * t) - (4 * t) + 1) * span) * a.Tangent) + ((((3 * t * t) - (2 * t)) * span) * b.Tangent);
-        Vector3D second = ((6 - (12 * t)) * chord) + ((((6 * t) - 4) * span) * a.Tangent) + ((((6 * t) - 2) * span) * b.Tangent);
-        return (first, second);
     }
 
     /// <summary>Radius and its slope over the share of the piece.</summary>

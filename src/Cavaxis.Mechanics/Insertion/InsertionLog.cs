@@ -27,7 +27,7 @@ internal sealed class InsertionLog
     {
         last = null;
         Assembly = InsertedAssembly.Empty with { Depths = depths, RotationRad = rotationRad };
-        moments.Add(new InsertionMoment(Assembly, sleeve.PointMm, 0, 0, 0, 0));
+        moments.Add(new InsertionMoment(Assembly, sleeve.PointMm, 0, 0, 0, 0, 0));
     }
 
     /// <summary>Keeps a state of rest.</summary>
@@ -42,7 +42,8 @@ internal sealed class InsertionLog
             AtSkin(result).Dot(sleeve.Direction),
             result.Contacts.Where(c => c.Node == tip).Sum(static c => c.OnRodN.Length),
             result.Contacts.IsEmpty ? 0 : result.Contacts.Max(static c => c.OnRodN.Length),
-            result.Elastic.TotalNMm));
+            result.Elastic.TotalNMm,
+            result.PenetrationMm));
     }
 
     /// <summary>The report.</summary>

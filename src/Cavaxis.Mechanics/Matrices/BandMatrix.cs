@@ -1,19 +1,26 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+
 namespace Cavaxis.Mechanics.Matrices;
 
 /// <summary>
 /// A symmetric matrix whose entries lie within ten places of the diagonal, which is what a chain of nodes with three
-/// coordinates and one angle has. Lower rows are stored one after the other, the diagonal last in each.
-/// Factorised as L D Lᵀ without exchange of rows: the signs of D count the negative modes (Sylvester's law of inertia).
+/// coordinates and one angle has. Lower rows are stored one after the other, ten places and the diagonal, then room for the vectors that work on
+/// them to run over; what stands there is never used. Factorised from the last row to the first as U D Uᵀ, U unit upper, without exchange of rows: the signs of D count
+/// the negative modes (Sylvester's law of inertia). A row's ten places are then the column of U above its pivot.
 /// </summary>
 internal sealed class BandMatrix
 {
     /// <summary>Places to the left of the diagonal that may hold an entry.</summary>
     public const int HalfWidth = 10;
 
-    private const int Stride = HalfWidth + 1;
+    private const int Stride = 16;
+    private const int Lanes = 4;
+
     private double[] entries = [];
     private double[] factor = [];
-    private double[] pivots = [];
+    private double[] inverses = [];
+    private double[] work = [];
     private int stoppedAt;
 
     /// <summary>Rows.</summary>
@@ -27,7 +34,8 @@ internal sealed class BandMatrix
         {
             entries = new double[size * Stride];
             factor = new double[size * Stride];
-            pivots = new double[size];
+            inverses = new double[size];
+            work = new double[size + HalfWidth + Lanes];
         }
 
         Array.Clear(entries, 0, size * Stride);
@@ -35,6 +43,14 @@ internal sealed class BandMatrix
 
     /// <summary>Adds to an entry on or below the diagonal.</summary>
     public void Add(int row, int column, double value) => entries[(row * Stride) + HalfWidth - row + column] += value;
+
+    /// <summary>Adds to four neighbouring entries of a row; those right of the diagonal are lost.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Add(int row, int column, Vector256<double> values)
+    {
+        Span<double> at = entries.AsSpan((row * Stride) + HalfWidth - row + column, Lanes);
+        (Vector256.Create<double>(at) + values).CopyTo(at);
+    }
 
     /// <summary>An entry.</summary>
     public double this[int row, int column] => Math.Abs(row - column) > HalfWidth
@@ -46,7 +62,7 @@ internal sealed class BandMatrix
     {
         Array.Clear(entries, index * Stride, HalfWidth);
         entries[(index * Stride) + HalfWidth] = 1;
-        for (int row = index + 1; row < Math.Min(Size, index + Stride); row++)
+        for (int row = index + 1; row <= Math.Min(Size - 1, index + HalfWidth); row++)
         {
             entries[(row * Stride) + HalfWidth - row + index] = 0;
         }
@@ -62,85 +78,67 @@ internal sealed class BandMatrix
     public int NegativeCount(double shift, double angleShift) => Factorise(shift, angleShift, false);
 
     /// <summary>A direction of negative curvature, where the last factorisation met a pivot that is not positive.</summary>
-    /// <param name="direction">Filled: L Lᵀ-conjugate to all rows before that pivot.</param>
+    /// <param name="direction">Filled: Uᵀ times it is one at that pivot and zero at all rows behind.</param>
     public void NegativeDirection(double[] direction)
     {
         Array.Clear(direction, 0, Size);
         direction[stoppedAt] = 1;
-        for (int i = stoppedAt; i >= 0; i--)
+        for (int i = stoppedAt + 1; i < Size; i++)
         {
-            int first = Math.Max(0, i - HalfWidth);
+            int first = Math.Max(stoppedAt, i - HalfWidth);
+            double sum = 0;
             for (int k = first; k < i; k++)
             {
-                direction[k] -= factor[(i * Stride) + HalfWidth - i + k] * direction[i];
+                sum += factor[(i * Stride) + HalfWidth - i + k] * direction[k];
             }
+
+            direction[i] = -sum;
         }
     }
 
     /// <summary>Solves with the last factors, in place.</summary>
     public void Solve(double[] vector)
     {
+        // Places before the first row stand for columns that no row has: their factors are zero.
+        Array.Clear(work, 0, HalfWidth);
+        Array.Copy(vector, 0, work, HalfWidth, Size);
+        for (int i = Size - 1; i >= 0; i--)
+        {
+            double value = work[i + HalfWidth];
+            ReadOnlySpan<double> column = factor.AsSpan(i * Stride, HalfWidth);
+            Span<double> above = work.AsSpan(i, HalfWidth);
+            for (int k = 0; k < 8; k += Lanes)
+            {
+                Span<double> at = above.Slice(k, Lanes);
+                (Vector256.Create<double>(at) - (value * Vector256.Create(column.Slice(k, Lanes)))).CopyTo(at);
+            }
+
+            above[8] -= column[8] * value;
+            above[9] -= column[9] * value;
+        }
+
         for (int i = 0; i < Size; i++)
         {
-            int first = Math.Max(0, i - HalfWidth);
-            ReadOnlySpan<double> row = factor.AsSpan((i * Stride) + HalfWidth - i + first, i - first);
-            double sum = vector[i];
-            for (int k = 0; k < row.Length; k++)
-            {
-                sum -= row[k] * vector[first + k];
-            }
-
-            vector[i] = sum;
-        }
-
-        for (int i = Size - 1; i >= 0; i--)
-        {
-            vector[i] /= pivots[i];
-        }
-
-        for (int i = Size - 1; i >= 0; i--)
-        {
-            int first = Math.Max(0, i - HalfWidth);
-            ReadOnlySpan<double> row = factor.AsSpan((i * Stride) + HalfWidth - i + first, i - first);
-            double value = vector[i];
-            for (int k = 0; k < row.Length; k++)
-            {
-                vector[first + k] -= row[k] * value;
-            }
+            ReadOnlySpan<double> column = factor.AsSpan(i * Stride, HalfWidth);
+            ReadOnlySpan<double> above = work.AsSpan(i, HalfWidth);
+            Vector256<double> products = (Vector256.Create(column[..Lanes]) * Vector256.Create(above[..Lanes]))
+                + (Vector256.Create(column.Slice(Lanes, Lanes)) * Vector256.Create(above.Slice(Lanes, Lanes)));
+            double sum = Vector256.Sum(products) + (column[8] * above[8]) + (column[9] * above[9]);
+            work[i + HalfWidth] = (work[i + HalfWidth] * inverses[i]) - sum;
+            vector[i] = work[i + HalfWidth];
         }
     }
 
     private int Factorise(double shift, double angleShift, bool stopAtNegative)
     {
         int negative = 0;
-        for (int i = 0; i < Size; i++)
+        Array.Copy(entries, factor, Size * Stride);
+        for (int i = Size - 1; i >= 0; i--)
         {
-            int first = Math.Max(0, i - HalfWidth);
-            int home = (i * Stride) + HalfWidth - i;
-            double own = entries[home + i] + ((i & 3) == 3 ? angleShift : shift);
-            double pivot = own;
-            for (int j = first; j < i; j++)
-            {
-                int start = Math.Max(first, j - HalfWidth);
-                ReadOnlySpan<double> above = factor.AsSpan((j * Stride) + HalfWidth - j + start, j - start);
-                ReadOnlySpan<double> left = factor.AsSpan(home + start, j - start);
-                double sum = entries[home + j];
-                for (int k = 0; k < above.Length; k++)
-                {
-                    sum -= left[k] * above[k];
-                }
-
-                factor[home + j] = sum;
-            }
-
-            for (int j = first; j < i; j++)
-            {
-                double scaled = factor[home + j];
-                factor[home + j] = scaled / pivots[j];
-                pivot -= scaled * factor[home + j];
-            }
-
-            if (!(pivot > 1e-13 * Math.Abs(own)))
+            Span<double> row = factor.AsSpan(i * Stride, Stride);
+            double added = (i & 3) == 3 ? angleShift : shift;
+            double pivot = row[HalfWidth] + added;
+            if (!(pivot > 1e-13 * Math.Abs(entries[(i * Stride) + HalfWidth] + added)))
             {
                 negative++;
                 if (stopAtNegative)
@@ -150,7 +148,29 @@ internal sealed class BandMatrix
                 }
             }
 
-            pivots[i] = pivot;
+            double inverse = 1 / pivot;
+            inverses[i] = inverse;
+            for (int m = 1; m <= Math.Min(HalfWidth, i); m++)
+            {
+                double scaled = row[HalfWidth - m] * inverse;
+                if (scaled == 0)
+                {
+                    continue;
+                }
+
+                // The row that lies m above, from the first column of this one to its own diagonal.
+                Span<double> above = factor.AsSpan(((i - m) * Stride) + m, Stride - m);
+                for (int k = 0; k <= HalfWidth - m; k += Lanes)
+                {
+                    Span<double> at = above.Slice(k, Lanes);
+                    (Vector256.Create<double>(at) - (scaled * Vector256.Create<double>(row.Slice(k, Lanes)))).CopyTo(at);
+                }
+            }
+
+            for (int k = 0; k < HalfWidth; k++)
+            {
+                row[k] *= inverse;
+            }
         }
 
         return negative;

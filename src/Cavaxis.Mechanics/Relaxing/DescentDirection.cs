@@ -17,6 +17,7 @@ internal sealed class DescentDirection(RodSystem system)
     private double[] plain = [];
     private double[] model = [];
     private double shift;
+    private bool looksAhead;
 
     /// <summary>Three coordinates and an angle for each node.</summary>
     public double[] Values { get; private set; } = [];
@@ -55,6 +56,7 @@ internal sealed class DescentDirection(RodSystem system)
     {
         shift = shift > FirstShift ? shift / (ShiftGrowth * ShiftGrowth) : 0;
         shift = shift < FirstShift ? 0 : shift;
+        looksAhead = false;
         Array.Copy(system.Gradient, model, system.Size);
         if (!TrySolve())
         {
@@ -68,7 +70,6 @@ internal sealed class DescentDirection(RodSystem system)
 
         Array.Copy(Values, plain, system.Size);
         double slope = Slope();
-        bool looked = false;
         for (int look = 0; look < MostLooks; look++)
         {
             double share = Math.Min(1, settings.LargestTurnRad / Math.Max(LargestTurn(pose), 1e-300));
@@ -77,19 +78,27 @@ internal sealed class DescentDirection(RodSystem system)
                 break;
             }
 
-            looked = true;
+            looksAhead = true;
             if (!TrySolve())
             {
-                Array.Copy(plain, Values, system.Size);
-                return true;
+                return TryPlain();
             }
         }
 
-        if (looked && !(Slope() < LeastDescent * slope))
+        return !looksAhead || Slope() < LeastDescent * slope || TryPlain();
+    }
+
+    /// <summary>Falls back from a direction that looks ahead to that of the wall as it is where the step starts.</summary>
+    /// <returns>False where it is that already.</returns>
+    public bool TryPlain()
+    {
+        if (!looksAhead)
         {
-            Array.Copy(plain, Values, system.Size);
+            return false;
         }
 
+        Array.Copy(plain, Values, system.Size);
+        looksAhead = false;
         return true;
     }
 

@@ -13,6 +13,12 @@ internal sealed class Relaxer
 {
     private const double ArmijoShare = 1e-4;
     private const int MostHalvings = 45;
+
+    /// <summary>Halvings after which a step that looks ahead is seen to have looked wrong: a short step of it leads nowhere.</summary>
+    private const int Patience = 2;
+
+    /// <summary>Rounds after which friction that swings from round to round is led half the way to its new force.</summary>
+    private const int SwingingRounds = 8;
     private const int MostEscapes = 20;
 
     /// <summary>Rounding of the potential, of its size.</summary>
@@ -64,7 +70,7 @@ internal sealed class Relaxer
             }
             else
             {
-                (depth, double change) = system.Wall.Renew(pose, settings.PenetrationMm);
+                (depth, double change) = system.Wall.Renew(pose, settings.PenetrationMm, round < SwingingRounds ? 1 : 0.5);
                 settled = depth <= settings.PenetrationMm && change <= settings.FrictionToleranceN;
                 fault = settled || round < settings.MostRounds ? null
                     : Fault(depth > settings.PenetrationMm ? RodFaultCause.WallNotHeld : RodFaultCause.FrictionNotSettled, depth);
@@ -167,6 +173,11 @@ internal sealed class Relaxer
             }
 
             share *= 0.5;
+            if (halving == Patience && direction.TryPlain())
+            {
+                slope = direction.Slope();
+                share = Math.Min(1, settings.LargestTurnRad / Math.Max(direction.LargestTurn(pose), 1e-300));
+            }
         }
 
         return false;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Cavaxis.Anatomy.Space;
 using Cavaxis.Mechanics.Matrices;
 
@@ -46,12 +48,14 @@ internal sealed class NodeDerivatives
     public void Add(int place, double value) => first[place] += value;
 
     /// <summary>Adds a ⊗ b to the block of two edges.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void AddOuter(int row, int column, double factor, Vector3D a, Vector3D b)
     {
         int at = (8 * row) + column;
-        AddRow(at, factor * a.X, b);
-        AddRow(at + 8, factor * a.Y, b);
-        AddRow(at + 16, factor * a.Z, b);
+        Vector256<double> lanes = Lanes(b);
+        AddRow(at, factor * a.X * lanes);
+        AddRow(at + 8, factor * a.Y * lanes);
+        AddRow(at + 16, factor * a.Z * lanes);
     }
 
     /// <summary>Adds a ⊗ b + b ⊗ a to the block of one edge.</summary>
@@ -83,7 +87,7 @@ internal sealed class NodeDerivatives
     }
 
     /// <summary>Adds to the block of an angle (row) and an edge (column).</summary>
-    public void AddMixed(int angle, int edge, double factor, Vector3D v) => AddRow((8 * angle) + edge, factor, v);
+    public void AddMixed(int angle, int edge, double factor, Vector3D v) => AddRow((8 * angle) + edge, factor * Lanes(v));
 
     /// <summary>Adds to the entry of two angles.</summary>
     public void AddAngles(int row, int column, double value) => second[(8 * row) + column] += value;
@@ -104,48 +108,44 @@ internal sealed class NodeDerivatives
             gradient[start + r] -= e;
             gradient[start + 4 + r] += e - f;
             gradient[start + 8 + r] += f;
-            for (int c = 0; c < 3; c++)
-            {
-                double ee = second[(8 * r) + c];
-                double ef = second[(8 * r) + After + c];
-                double fe = second[(8 * c) + After + r];
-                double ff = second[(8 * (After + r)) + After + c];
-                hessian.Add(start + 4 + r, start + c, fe - ee);
-                hessian.Add(start + 8 + r, start + c, -fe);
-                hessian.Add(start + 8 + r, start + 4 + c, fe - ff);
-                if (c <= r)
-                {
-                    hessian.Add(start + r, start + c, ee);
-                    hessian.Add(start + 4 + r, start + 4 + c, ee - ef - fe + ff);
-                    hessian.Add(start + 8 + r, start + 8 + c, ff);
-                }
-            }
+
+            // The fourth lane is zero where a row has no angle, and what lies right of the diagonal is lost.
+            Vector256<double> ee = Row(8 * r);
+            Vector256<double> ef = Row((8 * r) + After);
+            Vector256<double> fe = Vector256.Create(second[After + r], second[8 + After + r], second[16 + After + r], 0);
+            Vector256<double> ff = Row((8 * (After + r)) + After);
+            hessian.Add(start + r, start, ee);
+            hessian.Add(start + 4 + r, start, fe - ee);
+            hessian.Add(start + 4 + r, start + 4, ee - ef - fe + ff);
+            hessian.Add(start + 8 + r, start, -fe);
+            hessian.Add(start + 8 + r, start + 4, fe - ff);
+            hessian.Add(start + 8 + r, start + 8, ff);
         }
 
         gradient[start + 3] += first[AngleBefore];
         gradient[start + 7] += first[AngleAfter];
-        hessian.Add(start + 3, start + 3, second[(8 * AngleBefore) + AngleBefore]);
-        hessian.Add(start + 7, start + 7, second[(8 * AngleAfter) + AngleAfter]);
-        hessian.Add(start + 7, start + 3, second[(8 * AngleAfter) + AngleBefore]);
+        Vector256<double> signs = Vector256.Create(-1.0, -1, -1, 1);
+        Vector256<double> before = Row(8 * AngleAfter);
+        hessian.Add(start + 3, start, signs * Row(8 * AngleBefore));
+        hessian.Add(start + 7, start, signs * before);
+        hessian.Add(start + 7, start + 4, (Vector256.Create(1.0, 1, 1, 0) * before) + (signs * Row((8 * AngleAfter) + After)));
         for (int c = 0; c < 3; c++)
         {
-            double be = second[(8 * AngleBefore) + Before + c];
             double bf = second[(8 * AngleBefore) + After + c];
-            double ae = second[(8 * AngleAfter) + Before + c];
-            double af = second[(8 * AngleAfter) + After + c];
-            hessian.Add(start + 3, start + c, -be);
-            hessian.Add(start + 4 + c, start + 3, be - bf);
+            hessian.Add(start + 4 + c, start + 3, second[(8 * AngleBefore) + Before + c] - bf);
             hessian.Add(start + 8 + c, start + 3, bf);
-            hessian.Add(start + 7, start + c, -ae);
-            hessian.Add(start + 7, start + 4 + c, ae - af);
-            hessian.Add(start + 8 + c, start + 7, af);
+            hessian.Add(start + 8 + c, start + 7, second[(8 * AngleAfter) + After + c]);
         }
     }
 
-    private void AddRow(int at, double factor, Vector3D v)
+    private static Vector256<double> Lanes(Vector3D v) => Vector256.Create(v.X, v.Y, v.Z, 0);
+
+    private Vector256<double> Row(int at) => Vector256.Create<double>(second.AsSpan(at, 4));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void AddRow(int at, Vector256<double> values)
     {
-        second[at] += factor * v.X;
-        second[at + 1] += factor * v.Y;
-        second[at + 2] += factor * v.Z;
+        Span<double> row = second.AsSpan(at, 4);
+        (Vector256.Create<double>(row) + values).CopyTo(row);
     }
 }

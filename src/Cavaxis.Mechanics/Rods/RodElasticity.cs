@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Cavaxis.Anatomy.Space;
 using Cavaxis.Mechanics.Matrices;
 using static Cavaxis.Mechanics.Rods.NodeDerivatives;
@@ -121,22 +122,17 @@ internal sealed class RodElasticity
         double force = axial[j] * (pose.Lengths[j] - rest[j]);
         double across = force / pose.Lengths[j];
         double along = axial[j] - across;
-        ReadOnlySpan<double> v = [t.X, t.Y, t.Z];
+        Vector256<double> lanes = Vector256.Create(t.X, t.Y, t.Z, 0);
         int a = 4 * j;
         for (int r = 0; r < 3; r++)
         {
-            gradient[a + r] -= force * v[r];
-            gradient[a + 4 + r] += force * v[r];
-            for (int c = 0; c < 3; c++)
-            {
-                double value = (along * v[r] * v[c]) + (r == c ? across : 0);
-                hessian.Add(a + 4 + r, a + c, -value);
-                if (c <= r)
-                {
-                    hessian.Add(a + r, a + c, value);
-                    hessian.Add(a + 4 + r, a + 4 + c, value);
-                }
-            }
+            double part = lanes[r];
+            gradient[a + r] -= force * part;
+            gradient[a + 4 + r] += force * part;
+            Vector256<double> row = (along * part * lanes).WithElement(r, (along * part * part) + across);
+            hessian.Add(a + r, a, row);
+            hessian.Add(a + 4 + r, a, -row);
+            hessian.Add(a + 4 + r, a + 4, row);
         }
     }
 

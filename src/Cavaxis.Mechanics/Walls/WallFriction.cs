@@ -89,13 +89,16 @@ internal sealed class WallFriction
         return true;
     }
 
-    /// <summary>Holds another normal force.</summary>
-    /// <returns>Change of the friction force, N.</returns>
-    public double Renew(int i, Vector3D x, double normalN, Vector3D? outward)
+    /// <summary>Holds another normal force, or one on the way to it.</summary>
+    /// <returns>Change of the friction force to that of the whole way, N.</returns>
+    public double Renew(int i, Vector3D x, double normalN, Vector3D? outward, double share)
     {
         Vector3D before = Force(i, x);
+        double held = grip[i].ForceN;
         grip[i] = grip[i] with { ForceN = normalN, Outward = outward ?? grip[i].Outward };
-        return (Force(i, x) - before).Length;
+        double change = (Force(i, x) - before).Length;
+        grip[i] = grip[i] with { ForceN = held + (share * (normalN - held)) };
+        return change;
     }
 
     /// <summary>What is remembered of a node: its anchor is drawn after it, so that it trails by the give at most.</summary>

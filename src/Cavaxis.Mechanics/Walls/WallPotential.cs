@@ -14,12 +14,16 @@ namespace Cavaxis.Mechanics.Walls;
 /// </summary>
 internal sealed class WallPotential
 {
+    /// <summary>A node that enters and leaves the model of one step more often than this does so without end.</summary>
+    private const int MostChanges = 2;
+
     private readonly WallTouch touch = new();
     private readonly WallFriction friction = new();
     private double stiffness;
     private int count;
     private bool[] free = [];
     private Foreseen[] foreseen = [];
+    private (int Wall, int Friction)[] changes = [];
 
     /// <summary>Whether there is a wall.</summary>
     public bool Exists { get; private set; }
@@ -41,7 +45,7 @@ internal sealed class WallPotential
         if (free.Length < count)
         {
             int room = count + 32;
-            (free, foreseen) = (new bool[room], new Foreseen[room]);
+            (free, foreseen, changes) = (new bool[room], new Foreseen[room], new (int, int)[room]);
         }
 
         if (wall is null)
@@ -140,17 +144,25 @@ internal sealed class WallPotential
             Vector3D step = new(direction[4 * i], direction[(4 * i) + 1], direction[(4 * i) + 2]);
             Foreseen f = begins ? touch.Now(i, pose.Nodes[i]) : foreseen[i];
             bool touches = f.IsKnown ? f.DepthMm + f.Outward.Dot(step) > 0 : touch.TryForesee(i, pose.Nodes[i], share * step, out f);
-            if (touches != f.IsModelled)
+            (int wall, int sliding) = begins ? default : changes[i];
+            if (touches != f.IsModelled && wall < MostChanges)
             {
                 double sign = touches ? stiffness : -stiffness;
                 AddOuter(hessian, i, sign, f.Outward);
                 AddForce(gradient, i, sign * f.DepthMm, f.Outward);
                 f = f with { IsModelled = touches };
                 changed = true;
+                wall++;
             }
 
             foreseen[i] = f;
-            changed |= friction.LookAhead(i, pose.Nodes[i], step, gradient, hessian);
+            if (sliding < MostChanges && friction.LookAhead(i, pose.Nodes[i], step, gradient, hessian))
+            {
+                changed = true;
+                sliding++;
+            }
+
+            changes[i] = (wall, sliding);
         }
 
         return changed;
@@ -162,8 +174,9 @@ internal sealed class WallPotential
     /// </summary>
     /// <param name="pose">Pose at rest with what was held.</param>
     /// <param name="allowedMm">Penetration allowed.</param>
+    /// <param name="share">How much of the way friction goes to its new normal forces, above 0 to 1.</param>
     /// <returns>Largest penetration, mm, and largest change of a friction force, N.</returns>
-    public (double DepthMm, double ChangeN) Renew(RodPose pose, double allowedMm)
+    public (double DepthMm, double ChangeN) Renew(RodPose pose, double allowedMm, double share)
     {
         double depth = Depth(pose);
         double change = 0;
@@ -180,7 +193,7 @@ internal sealed class WallPotential
                 touch.Hold(i, force);
             }
 
-            change = Math.Max(change, friction.Renew(i, pose.Nodes[i], force, touches ? at.Outward.Unit : null));
+            change = Math.Max(change, friction.Renew(i, pose.Nodes[i], force, touches ? at.Outward.Unit : null, share));
         }
 
         return (depth, change);

@@ -27,7 +27,7 @@ internal sealed class AnatomyInsertion
     {
         SpacingMm = 7,
         IncrementMm = 7,
-        Relaxation = new RelaxationSettings { ToleranceN = 1e-3, FrictionToleranceN = 5e-3, MostSteps = 150, MostRounds = 25 },
+        Relaxation = new RelaxationSettings { ToleranceN = 1e-3, FrictionToleranceN = 5e-3, WallStiffnessNPerMm = 50, MostSteps = 250, MostRounds = 40 },
     };
 
     /// <summary>Does it.</summary>
@@ -99,7 +99,7 @@ internal sealed class AnatomyInsertion
             TipForceAt = feed.Moments.IsEmpty ? LumenSite.Outside : Inner(lumen, worst.TipMm),
             CannulaForceN = advance is null || advance.Moments.IsEmpty ? 0 : advance.Moments.Max(static m => m.LargestContactN),
             Fault = fault is null ? string.Empty : $"{last.Step.Action}: {fault.Cause}",
-            PenetrationMm = reports.Max(static r => r.PenetrationMm),
+            PenetrationMm = reports.Max(static r => r.Moments.IsEmpty ? 0 : r.Moments.Max(static m => m.PenetrationMm)),
             WirePath = feed.Assembly.Rod?.NodesMm ?? [],
             FinalPath = last.Assembly.Rod?.NodesMm ?? [],
         };
