@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Body;
 using Cavaxis.Anatomy.Conditioning;
 using Cavaxis.Anatomy.Landmarks;
@@ -47,7 +46,7 @@ internal sealed record InsertionTrial(string Way, InsertionTask Task, LumenShape
     }
 
     /// <summary>Inserts.</summary>
-    public AnatomyOutcome Run() => AnatomyInsertion.Of(Task, Shape, Unknowns);
+    public AnatomyOutcome Run() => new AnatomyInsertion(Task, Shape, Unknowns).Outcome;
 
     private static ImmutableArray<(string Way, CannulaRole Role, string Device, BodySide Side, bool Neck, Func<CavalAxis, double> Place)> Ways { get; } =
     [
