@@ -80,11 +80,11 @@ public class HandTests(WorkspaceBrowser browser)
             await page.Locator(".answer-value").WaitForAsync(new() { Timeout = Patience });
             string answer = await page.Locator(".answer-title").InnerTextAsync();
             using PdfDocument paper = PdfDocument.Open(await page.PdfAsync(new() { Format = "A4" }));
-            string words = Bare(string.Join(' ', paper.GetPages().Select(static p => p.Text)));
-            Assert.Contains(Bare(answer), words, StringComparison.OrdinalIgnoreCase);
-            Assert.Contains(Bare("not a certified medical device"), words, StringComparison.Ordinal);
-            Assert.DoesNotContain(Bare("Bright room"), words, StringComparison.Ordinal);
-            Assert.DoesNotContain(Bare("Not now"), words, StringComparison.Ordinal);
+            string words = PaperText.Bare(string.Join(' ', paper.GetPages().Select(static p => p.Text)));
+            Assert.Contains(PaperText.Bare(answer), words, StringComparison.OrdinalIgnoreCase);
+            Assert.Contains(PaperText.Bare("not a certified medical device"), words, StringComparison.Ordinal);
+            Assert.DoesNotContain(PaperText.Bare("Bright room"), words, StringComparison.Ordinal);
+            Assert.DoesNotContain(PaperText.Bare("Not now"), words, StringComparison.Ordinal);
         }
 
         await page.Context.CloseAsync();
@@ -114,11 +114,6 @@ public class HandTests(WorkspaceBrowser browser)
         await Expect(dual.Locator(".field-fault").First).ToContainTextAsync("accepted is");
         await page.Context.CloseAsync();
     }
-
-    /// <summary>Without spaces, and with the letters of ligatures apart: paper has "fi" as one sign.</summary>
-    private static string Bare(string words) => string.Concat(words.Where(static c => !char.IsWhiteSpace(c)))
-        .Replace("\uFB03", "ffi", StringComparison.Ordinal).Replace("\uFB00", "ff", StringComparison.Ordinal)
-        .Replace("\uFB01", "fi", StringComparison.Ordinal).Replace("\uFB02", "fl", StringComparison.Ordinal);
 
     /// <summary>A key as the window system hands it to the browser. <c>Keyboard.PressAsync</c> leaves out the letter beside Alt, by which the browser finds access keys.</summary>
     private static async Task KeyAsync(ICDPSession keys, string type, string key, int modifiers) => await keys.SendAsync("Input.dispatchKeyEvent", new Dictionary<string, object>
