@@ -24,10 +24,15 @@ internal static class InsertionSensitivity
     /// <summary>Computes and prints all.</summary>
     /// <param name="neck">Anatomies for each row of the neck.</param>
     /// <param name="groin">Anatomies for each row of the groin.</param>
-    public static void Print(int neck, int groin)
+    /// <param name="onlyGroin">Whether the groin alone is wanted.</param>
+    public static void Print(int neck, int groin, bool onlyGroin)
     {
-        Hepatic(neck);
-        Neck(neck);
+        if (!onlyGroin)
+        {
+            Hepatic(neck);
+            Neck(neck);
+        }
+
         Groin(groin);
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Body;
 using Cavaxis.Anatomy.Conditioning;
 using Cavaxis.Anatomy.Landmarks;

@@ -25,7 +25,7 @@ if (args.Contains("--insertion-plans"))
 
 if (args.Contains("--insertion-sensitivity"))
 {
-    InsertionSensitivity.Print(quick ? 12 : 48, quick ? 6 : 24);
+    InsertionSensitivity.Print(quick ? 12 : 48, quick ? 6 : 24, args.Contains("--groin"));
     return;
 }
 
