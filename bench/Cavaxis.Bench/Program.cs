@@ -17,6 +17,18 @@ if (args.Contains("--insertion-anatomies"))
     return;
 }
 
+if (args.Contains("--insertion-plans"))
+{
+    InsertionPlanFigures.Print(quick ? 20 : 200);
+    return;
+}
+
+if (args.Contains("--insertion-sensitivity"))
+{
+    InsertionSensitivity.Print(quick ? 12 : 48, quick ? 6 : 24, args.Contains("--groin"));
+    return;
+}
+
 if (args.Contains("--insertion"))
 {
     InsertionFigures.Print(quick ? 20 : 200);
