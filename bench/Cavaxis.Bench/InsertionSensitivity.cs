@@ -122,8 +122,8 @@ internal static class InsertionSensitivity
     private static AnatomyOutcome[] Run(InsertionTask task, LumenShape[] shapes)
     {
         AnatomyOutcome[] outcomes = new AnatomyOutcome[shapes.Length];
-        Parallel.For(0, shapes.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i => outcomes[i] = AnatomyInsertion.Of(
-            task, shapes[i], InsertionUnknowns.Draw(task.Wire, task.Cannula.BendingStiffnessNMm2 ?? InsertionUnknowns.AnyCannula, (uint)i, Seed)));
+        Parallel.For(0, shapes.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i => outcomes[i] = new AnatomyInsertion(
+            task, shapes[i], InsertionUnknowns.Draw(task.Wire, task.Cannula.BendingStiffnessNMm2 ?? InsertionUnknowns.AnyCannula, (uint)i, Seed)).Outcome);
         return outcomes;
     }
 }

@@ -16,9 +16,17 @@ public static class InsertionSheet
     private const double ViewMm = 92;
     private const double TopMm = 30;
     private const double HeightMm = 215;
-    private const double FootMm = 34;
+    private const double FootLineMm = 4.5;
     private const double MarginPatientMm = 15;
     private const double ScaleBarMm = 50;
+
+    private static readonly (string Words, bool Bold)[] FootWords =
+    [
+        ("Thin: the wire in each sampled anatomy, drawn over the middle one, so it may leave its outline; dashed and dark red where it does not end in its usual place.", false),
+        ("Bold: the wire in the middle anatomy before the cannula. Blue band: the cannula in it at the end, to scale. Nothing beats, breathes or collapses.", false),
+        ("Supports trained clinicians; not a certified medical device. It defers to imaging, the device's instructions for use, local protocol and licensed practice.", true),
+        ("Stiffness and friction are drawn from ranges, since none is published. No force has a limit. Perforation was not checked.", false),
+    ];
 
     private static readonly (CavalLandmark Landmark, string Name)[] Named =
     [
@@ -51,11 +59,16 @@ public static class InsertionSheet
         }
 
         double foot = TopMm + HeightMm + 6;
-        items.Add(new Text(new Point(4, foot), "Thin: the wire in each sampled anatomy, drawn over the middle one, so it may leave its outline; dashed and dark red where it does not end in its usual place.", 8));
-        items.Add(new Text(new Point(4, foot + 4.5), "Bold: the wire in the middle anatomy before the cannula. Blue band: the cannula in it at the end, to scale. Nothing beats, breathes or collapses.", 8));
-        items.Add(new Text(new Point(4, foot + 9), "Supports trained clinicians; not a certified medical device. It defers to imaging, the device's instructions for use, local protocol and licensed practice.", 8, Bold: true));
-        items.Add(new Text(new Point(4, foot + 13.5), "Stiffness and friction are drawn from ranges, since none is published. No force has a limit. Perforation was not checked.", 8));
-        return new Drawing(width, TopMm + HeightMm + FootMm, $"Insertion of {result.PlanName}", Description(result), items);
+        foreach ((string words, bool bold) in FootWords)
+        {
+            foreach (string line in TextMetrics.Wrapped(words, width - 8, 8, bold))
+            {
+                items.Add(new Text(new Point(4, foot), line, 8, Bold: bold));
+                foot += FootLineMm;
+            }
+        }
+
+        return new Drawing(width, foot + FootLineMm, $"Insertion of {result.PlanName}", Description(result), items);
     }
 
     /// <summary>The drawing in words.</summary>
