@@ -3,7 +3,6 @@ using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
-using Cavaxis.Planning.Search;
 using Cavaxis.Planning.Steps;
 using Cavaxis.Quantities;
 using Cavaxis.Quantities.Faults;

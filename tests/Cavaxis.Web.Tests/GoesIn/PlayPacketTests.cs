@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using Cavaxis.Devices.Catalogue;
-using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Steps;
