@@ -1,0 +1,82 @@
+using Cavaxis.Records.Faults;
+using Microsoft.EntityFrameworkCore;
+
+namespace Cavaxis.Records.Engines;
+
+/// <summary>An opened database: makes a context for each piece of work and turns refusals into faults.</summary>
+internal sealed class StoreDatabase : IDisposable
+{
+    private readonly DbContextOptions<RecordContext> options;
+
+    private StoreDatabase(IStoreEngine engine)
+    {
+        Engine = engine;
+        DbContextOptionsBuilder<RecordContext> builder = new();
+        engine.Configure(builder);
+        options = builder.Options;
+    }
+
+    /// <summary>What is special to the database.</summary>
+    public IStoreEngine Engine { get; }
+
+    /// <summary>Opens a database and makes its tables where they are missing.</summary>
+    /// <param name="address">Where it is.</param>
+    /// <returns>The database.</returns>
+    /// <exception cref="StoreFaultException">It cannot be opened.</exception>
+    public static async Task<StoreDatabase> OpenAsync(StoreAddress address)
+    {
+        StoreDatabase database = new(address.Engine == StoreEngineKind.Sqlite ? new SqliteEngine(InAFolder(address.Connection)) : new PostgresEngine(address.Connection));
+        try
+        {
+            await database.DoAsync(async context =>
+            {
+                await database.Engine.PrepareAsync(context);
+                return true;
+            });
+            return database;
+        }
+        catch
+        {
+            database.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Opens a SQLite file to read it as it is: makes and mends nothing.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <returns>The database.</returns>
+    public static StoreDatabase ToRead(string path) => new(new SqliteEngine(path, readOnly: true));
+
+    /// <summary>Does a piece of work with a context of its own.</summary>
+    /// <param name="work">The work.</param>
+    /// <returns>What it gives.</returns>
+    /// <exception cref="StoreFaultException">The database refused.</exception>
+    public async Task<T> DoAsync<T>(Func<RecordContext, Task<T>> work)
+    {
+        await using RecordContext context = new(options);
+        try
+        {
+            return await work(context);
+        }
+        catch (Exception refusal) when (Engine.FaultOf(refusal) is StoreFaultException fault)
+        {
+            throw fault;
+        }
+    }
+
+    /// <summary>Lets go of the database.</summary>
+    public void Dispose() => Engine.Dispose();
+
+    private static string InAFolder(string path)
+    {
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            return path;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            throw new StoreFaultException(new StoreFault(StoreFaultCode.CannotOpen, "the folder cannot be made", "a folder you may write to", "Check the path."), e);
+        }
+    }
+}
