@@ -19,6 +19,10 @@ internal interface IStoreEngine : IDisposable
     /// <param name="context">The context with its transaction.</param>
     Task LockForAppendAsync(RecordContext context);
 
+    /// <summary>Opens a connection that only reads, and gives what can be read of a damaged file too.</summary>
+    /// <returns>The open connection.</returns>
+    Task<DbConnection> OpenToInspectAsync();
+
     /// <summary>Begins a transaction that sees one state of the store and hinders no one.</summary>
     /// <param name="connection">An open connection.</param>
     /// <returns>The transaction.</returns>

@@ -54,6 +54,9 @@ internal sealed class PostgresEngine : IStoreEngine
     public Task LockForAppendAsync(RecordContext context) => context.Database.ExecuteSqlRawAsync(Lock);
 
     /// <inheritdoc/>
+    public async Task<DbConnection> OpenToInspectAsync() => await source.OpenConnectionAsync();
+
+    /// <inheritdoc/>
     public async Task<DbTransaction> BeginSnapshotAsync(DbConnection connection) => await connection.BeginTransactionAsync(IsolationLevel.RepeatableRead);
 
     /// <inheritdoc/>

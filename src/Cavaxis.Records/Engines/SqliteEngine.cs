@@ -10,17 +10,15 @@ namespace Cavaxis.Records.Engines;
 internal sealed class SqliteEngine : DbConnectionInterceptor, IStoreEngine
 {
     private readonly string connection;
+    private readonly string path;
 
     /// <summary>An engine for a file; opens nothing yet.</summary>
     /// <param name="path">Path of the file.</param>
-    /// <param name="readOnly">True to refuse every write.</param>
-    public SqliteEngine(string path, bool readOnly = false) => connection = new SqliteConnectionStringBuilder
+    public SqliteEngine(string path)
     {
-        DataSource = path,
-        Mode = readOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWriteCreate,
-        Pooling = true,
-        DefaultTimeout = 30,
-    }.ToString();
+        this.path = path;
+        connection = new SqliteConnectionStringBuilder { DataSource = path, Pooling = true, DefaultTimeout = 30 }.ToString();
+    }
 
     /// <inheritdoc/>
     public void Configure(DbContextOptionsBuilder options) => options.UseSqlite(connection).AddInterceptors(this);
@@ -41,12 +39,12 @@ internal sealed class SqliteEngine : DbConnectionInterceptor, IStoreEngine
         await context.Database.OpenConnectionAsync();
         SqliteConnection open = (SqliteConnection)context.Database.GetDbConnection();
         Refuse(open);
+        Run(open, "PRAGMA journal_mode = WAL");
         if (!IsEmpty(open))
         {
             return;
         }
 
-        Run(open, "PRAGMA journal_mode = WAL");
         using SqliteTransaction transaction = open.BeginTransaction(deferred: false);
         if (IsEmpty(open))
         {
@@ -58,6 +56,22 @@ internal sealed class SqliteEngine : DbConnectionInterceptor, IStoreEngine
 
     /// <inheritdoc/>
     public Task LockForAppendAsync(RecordContext context) => Task.CompletedTask; // A write transaction of SQLite is begun as the only one (BEGIN IMMEDIATE).
+
+    /// <inheritdoc/>
+    public async Task<DbConnection> OpenToInspectAsync()
+    {
+        if (!File.Exists(path))
+        {
+            throw new StoreFaultException(new StoreFault(StoreFaultCode.CannotOpen, "there is no such file", "a file that this program made", "Check the path."));
+        }
+
+        SqliteConnection open = new(new SqliteConnectionStringBuilder { DataSource = path, Mode = SqliteOpenMode.ReadOnly, Pooling = false, DefaultTimeout = 30 }.ToString());
+        await open.OpenAsync();
+
+        // Without the first, SQLite gives nothing at all of a file that is shorter than its header says.
+        Run(open, "PRAGMA writable_schema = ON; PRAGMA cell_size_check = ON; PRAGMA trusted_schema = OFF;");
+        return open;
+    }
 
     /// <inheritdoc/>
     public Task<DbTransaction> BeginSnapshotAsync(DbConnection connection) =>

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Cavaxis.Records.Faults;
 using Microsoft.EntityFrameworkCore;
 
@@ -25,7 +26,8 @@ internal sealed class StoreDatabase : IDisposable
     /// <exception cref="StoreFaultException">It cannot be opened.</exception>
     public static async Task<StoreDatabase> OpenAsync(StoreAddress address)
     {
-        StoreDatabase database = new(address.Engine == StoreEngineKind.Sqlite ? new SqliteEngine(InAFolder(address.Connection)) : new PostgresEngine(address.Connection));
+        MakeFolder(address);
+        StoreDatabase database = new(EngineOf(address));
         try
         {
             await database.DoAsync(async context =>
@@ -42,10 +44,28 @@ internal sealed class StoreDatabase : IDisposable
         }
     }
 
-    /// <summary>Opens a SQLite file to read it as it is: makes and mends nothing.</summary>
-    /// <param name="path">Path of the file.</param>
+    /// <summary>Takes a database as it is, to inspect it: makes and mends nothing.</summary>
+    /// <param name="address">Where it is.</param>
     /// <returns>The database.</returns>
-    public static StoreDatabase ToRead(string path) => new(new SqliteEngine(path, readOnly: true));
+    public static StoreDatabase ToInspect(StoreAddress address) => new(EngineOf(address));
+
+    /// <summary>Reads one state of the database, damaged or not, without hindering anyone.</summary>
+    /// <param name="work">The work.</param>
+    /// <returns>What it gives.</returns>
+    /// <exception cref="StoreFaultException">The database refused.</exception>
+    public async Task<T> InspectAsync<T>(Func<DbConnection, DbTransaction, Task<T>> work)
+    {
+        try
+        {
+            await using DbConnection connection = await Engine.OpenToInspectAsync();
+            await using DbTransaction snapshot = await Engine.BeginSnapshotAsync(connection);
+            return await work(connection, snapshot);
+        }
+        catch (Exception refusal) when (Engine.FaultOf(refusal) is StoreFaultException fault)
+        {
+            throw fault;
+        }
+    }
 
     /// <summary>Does a piece of work with a context of its own.</summary>
     /// <param name="work">The work.</param>
@@ -67,12 +87,17 @@ internal sealed class StoreDatabase : IDisposable
     /// <summary>Lets go of the database.</summary>
     public void Dispose() => Engine.Dispose();
 
-    private static string InAFolder(string path)
+    private static IStoreEngine EngineOf(StoreAddress address) =>
+        address.Engine == StoreEngineKind.Sqlite ? new SqliteEngine(address.Connection) : new PostgresEngine(address.Connection);
+
+    private static void MakeFolder(StoreAddress address)
     {
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-            return path;
+            if (address.Engine == StoreEngineKind.Sqlite)
+            {
+                Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(address.Connection))!);
+            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {

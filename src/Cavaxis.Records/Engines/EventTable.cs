@@ -1,0 +1,113 @@
+using System.Data.Common;
+using System.Globalization;
+using Cavaxis.Records.Chain;
+
+namespace Cavaxis.Records.Engines;
+
+/// <summary>The table of events read and written row by row, for work on whole stores, where a row may be anything.</summary>
+internal static class EventTable
+{
+    private const string Columns = "position, stream, sequence, kind, payload, who, occurred_us, recorded_us, corrects, previous_hash, hash";
+
+    /// <summary>Reads rows in order.</summary>
+    /// <param name="connection">An open connection.</param>
+    /// <param name="transaction">Its transaction.</param>
+    /// <returns>The rows; null for one whose values are of the wrong kind. Throws what the database throws.</returns>
+    public static async IAsyncEnumerable<EventRow?> ReadAsync(DbConnection connection, DbTransaction transaction)
+    {
+        await using DbCommand command = connection.CreateCommand();
+        command.Transaction = transaction;
+        command.CommandText = $"SELECT {Columns} FROM event ORDER BY position";
+        await using DbDataReader reader = await command.ExecuteReaderAsync();
+        while (await reader.ReadAsync())
+        {
+            yield return Row(reader);
+        }
+    }
+
+    /// <summary>A command that gives the row of the position that its one parameter names.</summary>
+    /// <param name="connection">An open connection.</param>
+    /// <returns>The command.</returns>
+    public static DbCommand One(DbConnection connection)
+    {
+        DbCommand command = connection.CreateCommand();
+        command.CommandText = $"SELECT {Columns} FROM event WHERE position = @position";
+        Add(command, "position");
+        return command;
+    }
+
+    /// <summary>A command that puts in a row.</summary>
+    /// <param name="connection">An open connection.</param>
+    /// <param name="transaction">Its transaction.</param>
+    /// <returns>The command, to be given to <see cref="PutAsync"/>.</returns>
+    public static DbCommand Insert(DbConnection connection, DbTransaction transaction)
+    {
+        DbCommand command = connection.CreateCommand();
+        command.Transaction = transaction;
+        command.CommandText = $"INSERT INTO event ({Columns}) VALUES (@{Columns.Replace(", ", ", @", StringComparison.Ordinal)})";
+        foreach (string column in Columns.Split(", "))
+        {
+            Add(command, column);
+        }
+
+        return command;
+    }
+
+    /// <summary>Puts in a row.</summary>
+    /// <param name="insert">The command.</param>
+    /// <param name="row">The row.</param>
+    public static Task PutAsync(DbCommand insert, EventRow row)
+    {
+        object?[] values = [row.Position, row.Stream, row.Sequence, row.Kind, row.Payload, row.Who, row.OccurredUs, row.RecordedUs, row.Corrects, row.PreviousHash, row.Hash];
+        for (int i = 0; i < values.Length; i++)
+        {
+            insert.Parameters[i].Value = values[i] ?? DBNull.Value;
+        }
+
+        return insert.ExecuteNonQueryAsync();
+    }
+
+    /// <summary>The row under a reader.</summary>
+    /// <param name="reader">A reader that stands on a row.</param>
+    /// <returns>The row; null where a value is of the wrong kind.</returns>
+    public static EventRow? Row(DbDataReader reader)
+    {
+        object[] v = new object[11];
+        reader.GetValues(v);
+        return v is [long position, string stream, long sequence, string kind, byte[] payload, string who, long occurred, long recorded, long or DBNull, byte[] previous, byte[] hash]
+            ? new EventRow
+            {
+                Position = position,
+                Stream = stream,
+                Sequence = sequence,
+                Kind = kind,
+                Payload = payload,
+                Who = who,
+                OccurredUs = occurred,
+                RecordedUs = recorded,
+                Corrects = v[8] as long?,
+                PreviousHash = previous,
+                Hash = hash,
+            }
+            : null;
+    }
+
+    /// <summary>The greatest position.</summary>
+    /// <param name="connection">An open connection.</param>
+    /// <param name="transaction">Its transaction.</param>
+    /// <returns>The position; 0 where there is no event.</returns>
+    public static async Task<long> LastAsync(DbConnection connection, DbTransaction transaction)
+    {
+        await using DbCommand command = connection.CreateCommand();
+        command.Transaction = transaction;
+        command.CommandText = "SELECT COALESCE(MAX(position), 0) FROM event";
+        return Convert.ToInt64(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture);
+    }
+
+    private static void Add(DbCommand command, string name)
+    {
+        DbParameter parameter = command.CreateParameter();
+        parameter.ParameterName = name;
+        command.Parameters.Add(parameter);
+    }
+}
