@@ -38,6 +38,14 @@ public class CanonicalJsonTests
     public void A_number_has_the_text_of_RFC_8785(string bits, string text) =>
         Assert.Equal(text, CanonicalNumber.Of(BitConverter.UInt64BitsToDouble(ulong.Parse(bits, NumberStyles.HexNumber, CultureInfo.InvariantCulture))));
 
+    [Fact]
+    public void A_number_has_the_text_that_an_ECMAScript_engine_gives_it()
+    {
+        string[] rows = [.. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Events", "ecmascript-numbers.txt")).Where(static l => l[0] != '#')];
+        Assert.Equal(500, rows.Length);
+        Assert.All(rows, row => A_number_has_the_text_of_RFC_8785(row[..16], row[17..]));
+    }
+
     // RFC 8785 sections 3.2.2 and 3.2.3: sample objects (the first with its bytes; seen in the reference repository of the RFC's author).
     [Fact]
     public void The_samples_of_RFC_8785_come_out_as_printed_there()
