@@ -25,6 +25,11 @@ internal static class PostgresSchema
         );
         CREATE UNIQUE INDEX event_of_stream ON event (stream, sequence);
         CREATE INDEX event_of_kind ON event (stream, kind, occurred_us);
+        CREATE INDEX event_of_kind_in_all ON event (kind, position);
+        CREATE TABLE credential (person text COLLATE "C" PRIMARY KEY, hash text NOT NULL);
+        CREATE TABLE session (token_hash text COLLATE "C" PRIMARY KEY, person text COLLATE "C" NOT NULL, begun_us bigint NOT NULL, seen_us bigint NOT NULL);
+        CREATE INDEX session_of_person ON session (person);
+        CREATE TABLE attempt (name_hash text COLLATE "C" PRIMARY KEY, failures integer NOT NULL, first_us bigint NOT NULL, locked_until_us bigint);
         CREATE FUNCTION event_is_never_changed() RETURNS trigger LANGUAGE plpgsql AS $$
         BEGIN
             RAISE EXCEPTION 'append only: an event is never changed or deleted';

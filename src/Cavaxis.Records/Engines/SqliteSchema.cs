@@ -26,6 +26,11 @@ internal static class SqliteSchema
         ) STRICT;
         CREATE UNIQUE INDEX event_of_stream ON event (stream, sequence);
         CREATE INDEX event_of_kind ON event (stream, kind, occurred_us);
+        CREATE INDEX event_of_kind_in_all ON event (kind);
+        CREATE TABLE credential (person TEXT PRIMARY KEY, hash TEXT NOT NULL) STRICT;
+        CREATE TABLE session (token_hash TEXT PRIMARY KEY, person TEXT NOT NULL, begun_us INTEGER NOT NULL, seen_us INTEGER NOT NULL) STRICT;
+        CREATE INDEX session_of_person ON session (person);
+        CREATE TABLE attempt (name_hash TEXT PRIMARY KEY, failures INTEGER NOT NULL, first_us INTEGER NOT NULL, locked_until_us INTEGER) STRICT;
         CREATE TRIGGER event_is_never_changed BEFORE UPDATE ON event BEGIN
             SELECT RAISE(ABORT, 'append only: an event is never changed');
         END;

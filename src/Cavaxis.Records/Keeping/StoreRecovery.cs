@@ -1,7 +1,6 @@
 using System.Data.Common;
 using Cavaxis.Records.Chain;
 using Cavaxis.Records.Engines;
-using Cavaxis.Records.Events;
 using Cavaxis.Records.Faults;
 using Microsoft.Data.Sqlite;
 

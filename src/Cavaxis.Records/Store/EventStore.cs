@@ -38,15 +38,25 @@ public sealed class EventStore : IEventStore, IDisposable
     }
 
     /// <inheritdoc/>
-    public async Task<AppendOutcome> AppendAsync(AppendRequest request, CancellationToken cancel = default)
+    public Task<AppendOutcome> AppendAsync(AppendRequest request, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(request);
+        return AppendAsync(request, static _ => Task.CompletedTask, cancel);
+    }
+
+    /// <summary>Keeps events and does something to the other tables, all or none.</summary>
+    /// <param name="request">The events.</param>
+    /// <param name="alongside">What else belongs to the same change; called only where the events are kept.</param>
+    /// <param name="cancel">Gives up waiting for a turn.</param>
+    /// <returns>Kept, or not kept.</returns>
+    internal async Task<AppendOutcome> AppendAsync(AppendRequest request, Func<RecordContext, Task> alongside, CancellationToken cancel)
+    {
         AppendOutcome outcome;
         await turn.WaitAsync(cancel);
         try
         {
             // A commit waits for the disk, and SQLite does that on the calling thread: it must not be a thread of the screen.
-            outcome = await Task.Run(() => database.DoAsync(context => AppendAsync(context, request)), CancellationToken.None);
+            outcome = await Task.Run(() => database.DoAsync(context => AppendAsync(context, request, alongside)), CancellationToken.None);
         }
         finally
         {
@@ -95,6 +105,15 @@ public sealed class EventStore : IEventStore, IDisposable
         Believed(await context.Events.AsNoTracking().Where(e => e.Position > after).OrderBy(static e => e.Position).Take(most).ToListAsync(cancel)));
 
     /// <inheritdoc/>
+    public Task<StreamReading> ReadKindAsync(EventKind kind, long after = 0, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        string text = kind.Text;
+        return database.DoAsync(async context => Believed(
+            await context.Events.AsNoTracking().Where(e => e.Kind == text && e.Position > after).OrderBy(static e => e.Position).ToListAsync(cancel)));
+    }
+
+    /// <inheritdoc/>
     public Task<IReadOnlyList<StreamName>> StreamsAsync(string area, CancellationToken cancel = default) => database.DoAsync<IReadOnlyList<StreamName>>(async context =>
     {
         // The digit after '/' in the order of code points is '0': all names of the area and no others lie between.
@@ -118,7 +137,7 @@ public sealed class EventStore : IEventStore, IDisposable
         turn.Dispose();
     }
 
-    private async Task<AppendOutcome> AppendAsync(RecordContext context, AppendRequest request)
+    private async Task<AppendOutcome> AppendAsync(RecordContext context, AppendRequest request, Func<RecordContext, Task> alongside)
     {
         await using IDbContextTransaction transaction = await context.Database.BeginTransactionAsync();
         await database.Engine.LockForAppendAsync(context);
@@ -143,6 +162,7 @@ public sealed class EventStore : IEventStore, IDisposable
 
         context.Events.AddRange(rows);
         await context.SaveChangesAsync();
+        await alongside(context);
         await transaction.CommitAsync();
         return new Appended([.. rows.Select(static r => r.ToEvent())]);
     }
@@ -163,7 +183,7 @@ public sealed class EventStore : IEventStore, IDisposable
             StoreFaultCode.BrokenChain, FormattableString.Invariant($"the last event ({last.Position}) was altered"), "a chain that holds", "Verify the store; recover the intact part or restore a backup."));
     }
 
-    private static StreamReading Believed(IReadOnlyList<EventRow> rows)
+    private static StreamReading Believed(List<EventRow> rows)
     {
         List<RecordedEvent> events = new(rows.Count);
         List<long> spoiled = [];

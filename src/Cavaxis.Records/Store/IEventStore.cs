@@ -34,6 +34,14 @@ public interface IEventStore
     /// <exception cref="StoreFaultException">The store cannot be read.</exception>
     Task<StreamReading> ReadAllAsync(long after, int most, CancellationToken cancel = default);
 
+    /// <summary>Events of one kind in all streams.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="after">Only those with a greater place in the store.</param>
+    /// <param name="cancel">Gives up.</param>
+    /// <returns>The events in order.</returns>
+    /// <exception cref="StoreFaultException">The store cannot be read.</exception>
+    Task<StreamReading> ReadKindAsync(EventKind kind, long after = 0, CancellationToken cancel = default);
+
     /// <summary>Streams of an area.</summary>
     /// <param name="area">Such as "patient".</param>
     /// <param name="cancel">Gives up.</param>
