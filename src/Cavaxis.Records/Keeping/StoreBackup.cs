@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Cavaxis.Records.Chain;
 using Cavaxis.Records.Engines;
 using Cavaxis.Records.Faults;
@@ -6,7 +7,7 @@ namespace Cavaxis.Records.Keeping;
 
 /// <summary>
 /// Backup of a store of either kind as one SQLite file, and restoring it into a store of either kind: so a backup is also the way from
-/// one database to the other. Positions and hashes stay as they are.
+/// one database to the other. Positions and hashes stay as they are. Password hashes go along; who is signed in does not.
 /// </summary>
 public static class StoreBackup
 {
@@ -22,8 +23,7 @@ public static class StoreBackup
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(clock);
         using StoreDatabase database = StoreDatabase.ToInspect(source);
-        ChainHead head = await database.InspectAsync((connection, snapshot) => NewFile.MakeAsync(
-            path, target => StoreCopy.CopyAsync(EventTable.ReadAsync(connection, snapshot), target)));
+        ChainHead head = await database.InspectAsync((connection, snapshot) => NewFile.MakeAsync(path, target => CopyAsync(connection, snapshot, target)));
         return new ChainAnchor(head, clock.GetUtcNow());
     }
 
@@ -54,11 +54,14 @@ public static class StoreBackup
 
             if (target.Engine == StoreEngineKind.Sqlite)
             {
-                return await NewFile.MakeAsync(target.Connection, store => StoreCopy.CopyAsync(EventTable.ReadAsync(connection, snapshot), store));
+                return await NewFile.MakeAsync(target.Connection, store => CopyAsync(connection, snapshot, store));
             }
 
             using StoreDatabase server = await StoreDatabase.OpenAsync(target);
-            return await StoreCopy.CopyAsync(EventTable.ReadAsync(connection, snapshot), server);
+            return await CopyAsync(connection, snapshot, server);
         });
     }
+
+    private static async Task<ChainHead> CopyAsync(DbConnection connection, DbTransaction snapshot, StoreDatabase target) =>
+        await StoreCopy.CopyAsync(StoreTables.ReadAsync(connection, snapshot), target, await StoreTables.CredentialsAsync(connection, snapshot));
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using Cavaxis.Records.Chain;
 using Cavaxis.Records.Engines;
 using Cavaxis.Records.Faults;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace Cavaxis.Records.Keeping;
 
@@ -12,22 +13,23 @@ internal static class StoreCopy
     /// <summary>Copies.</summary>
     /// <param name="rows">Events in order, from the first.</param>
     /// <param name="target">A database without events.</param>
+    /// <param name="credentials">Password hashes that go along.</param>
     /// <returns>The end of the chain.</returns>
     /// <exception cref="StoreFaultException">The chain is broken, the target holds events or refuses.</exception>
-    public static Task<ChainHead> CopyAsync(IAsyncEnumerable<EventRow?> rows, StoreDatabase target) => target.DoAsync(async context =>
+    public static Task<ChainHead> CopyAsync(IAsyncEnumerable<EventRow?> rows, StoreDatabase target, IReadOnlyList<CredentialRow> credentials) => target.DoAsync(async context =>
     {
-        await using Microsoft.EntityFrameworkCore.Storage.IDbContextTransaction begun = await context.Database.BeginTransactionAsync();
+        await using IDbContextTransaction begun = await context.Database.BeginTransactionAsync();
         await target.Engine.LockForAppendAsync(context);
-        DbTransaction transaction = Microsoft.EntityFrameworkCore.Storage.DbContextTransactionExtensions.GetDbTransaction(begun);
+        DbTransaction transaction = begun.GetDbTransaction();
         DbConnection connection = transaction.Connection!;
-        if (await EventTable.LastAsync(connection, transaction) > 0)
+        if (await StoreTables.LastAsync(connection, transaction) > 0)
         {
             throw new StoreFaultException(new StoreFault(
                 StoreFaultCode.AlreadyThere, "the store holds events", "an empty store", "Name another file or database: nothing is overwritten."));
         }
 
         ChainWalk walk = new();
-        await using DbCommand insert = EventTable.Insert(connection, transaction);
+        await using DbCommand insert = StoreTables.Insert(connection, transaction);
         await foreach (EventRow? row in rows)
         {
             if (row is null)
@@ -40,9 +42,11 @@ internal static class StoreCopy
                 throw Broken(walk.Break!);
             }
 
-            await EventTable.PutAsync(insert, row);
+            await StoreTables.PutAsync(insert, row);
         }
 
+        context.Credentials.AddRange(credentials);
+        await context.SaveChangesAsync();
         await begun.CommitAsync();
         return walk.Head;
     });

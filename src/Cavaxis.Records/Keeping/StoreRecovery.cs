@@ -6,7 +6,10 @@ using Microsoft.Data.Sqlite;
 
 namespace Cavaxis.Records.Keeping;
 
-/// <summary>Gets out of a damaged SQLite file what is intact, into a new store. The damaged file is not touched.</summary>
+/// <summary>
+/// Gets out of a damaged SQLite file what is intact, into a new store. The damaged file is not touched. Passwords do not come along: they
+/// are not in the chain, so that no one can say whether they are intact; they are set anew.
+/// </summary>
 public static class StoreRecovery
 {
     /// <summary>An event takes more room than this in the file: its two hashes alone have 64 bytes.</summary>
@@ -72,7 +75,7 @@ public static class StoreRecovery
         }
 
         walk.End();
-        ChainHead head = await StoreCopy.CopyAsync(found.Take(kept).ToAsyncEnumerable<EventRow?>(), store);
+        ChainHead head = await StoreCopy.CopyAsync(found.Take(kept).ToAsyncEnumerable<EventRow?>(), store, []);
         EventRow[] loose = [.. found.Skip(kept).Where(static r => r.HoldsTogether && r.IsWellFormed)];
         long last = Math.Max(anchor?.Head.Position ?? 0, found.Count > 0 ? found[^1].Position : 0);
         return new RecoveryReport(
@@ -95,7 +98,7 @@ public static class StoreRecovery
             try
             {
                 await using DbTransaction snapshot = await engine.BeginSnapshotAsync(connection);
-                await foreach (EventRow? row in EventTable.ReadAsync(connection, snapshot))
+                await foreach (EventRow? row in StoreTables.ReadAsync(connection, snapshot))
                 {
                     if (row is not null && row.Position > (found.Count > 0 ? found[^1].Position : 0))
                     {
@@ -118,7 +121,7 @@ public static class StoreRecovery
 
     private static async Task PlaceByPlaceAsync(DbConnection connection, List<EventRow> found, long most)
     {
-        await using DbCommand one = EventTable.One(connection);
+        await using DbCommand one = StoreTables.One(connection);
         long next = found.Count > 0 ? found[^1].Position + 1 : 1;
         for (long gap = 0; next <= most && gap < LongestGap; next++, gap++)
         {
@@ -126,7 +129,7 @@ public static class StoreRecovery
             {
                 one.Parameters[0].Value = next;
                 await using DbDataReader reader = await one.ExecuteReaderAsync();
-                if (await reader.ReadAsync() && EventTable.Row(reader) is EventRow row && row.Position == next)
+                if (await reader.ReadAsync() && StoreTables.Row(reader) is EventRow row && row.Position == next)
                 {
                     found.Add(row);
                     gap = 0;

@@ -26,7 +26,7 @@ public static class StoreVerifier
         ChainWalk walk = new(anchor);
         try
         {
-            await foreach (EventRow? row in EventTable.ReadAsync(connection, snapshot))
+            await foreach (EventRow? row in StoreTables.ReadAsync(connection, snapshot))
             {
                 if (row is null)
                 {

@@ -11,6 +11,9 @@ public static class PasswordRule
     /// <summary>Most characters.</summary>
     public const int Most = 256;
 
+    /// <summary>A shorter name stands in words by chance: "eve" in "seven".</summary>
+    private const int ShortestName = 4;
+
     /// <summary>Checks a new password. The fault never repeats it.</summary>
     /// <param name="password">The password.</param>
     /// <param name="signInName">The name to sign in with, which may not stand in it.</param>
@@ -22,7 +25,7 @@ public static class PasswordRule
         string? fault = password.Length < Fewest ? "too short"
             : password.Length > Most ? "too long"
             : password.Distinct().Count() < 5 ? "the same few characters over and over"
-            : password.Contains(signInName, StringComparison.OrdinalIgnoreCase) ? "one that holds the sign-in name"
+            : signInName.Length >= ShortestName && password.Contains(signInName, StringComparison.OrdinalIgnoreCase) ? "one that holds the sign-in name"
             : null;
         if (fault is not null)
         {

@@ -4,8 +4,8 @@ using Cavaxis.Records.Chain;
 
 namespace Cavaxis.Records.Engines;
 
-/// <summary>The table of events read and written row by row, for work on whole stores, where a row may be anything.</summary>
-internal static class EventTable
+/// <summary>Events read and written row by row, for work on whole stores, where a row may be anything; and the password hashes beside them.</summary>
+internal static class StoreTables
 {
     private const string Columns = "position, stream, sequence, kind, payload, who, occurred_us, recorded_us, corrects, previous_hash, hash";
 
@@ -102,6 +102,25 @@ internal static class EventTable
         command.Transaction = transaction;
         command.CommandText = "SELECT COALESCE(MAX(position), 0) FROM event";
         return Convert.ToInt64(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>The password hashes.</summary>
+    /// <param name="connection">An open connection.</param>
+    /// <param name="transaction">Its transaction.</param>
+    /// <returns>All of them.</returns>
+    public static async Task<IReadOnlyList<CredentialRow>> CredentialsAsync(DbConnection connection, DbTransaction transaction)
+    {
+        await using DbCommand command = connection.CreateCommand();
+        command.Transaction = transaction;
+        command.CommandText = "SELECT person, hash FROM credential";
+        await using DbDataReader reader = await command.ExecuteReaderAsync();
+        List<CredentialRow> all = [];
+        while (await reader.ReadAsync())
+        {
+            all.Add(new CredentialRow { Person = reader.GetString(0), Hash = reader.GetString(1) });
+        }
+
+        return all;
     }
 
     private static void Add(DbCommand command, string name)
