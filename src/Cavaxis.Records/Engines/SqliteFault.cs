@@ -6,6 +6,7 @@ namespace Cavaxis.Records.Engines;
 /// <summary>Turns what SQLite refuses into a fault that a person can act on. Result codes: SQLite documentation, "Result and Error Codes".</summary>
 internal static class SqliteFault
 {
+    private const int Error = 1;
     private const int Busy = 5;
     private const int Locked = 6;
     private const int ReadOnly = 8;
@@ -23,6 +24,7 @@ internal static class SqliteFault
     {
         StoreFault? fault = refusal?.SqliteErrorCode switch
         {
+            Error => new(StoreFaultCode.NotAStore, "the tables are not those of a store, or the list of tables is damaged", "a file that this program made", "Name another file, recover this one or restore a backup."),
             Busy or Locked => new(StoreFaultCode.Busy, "another program holds the file", "a file that no other program has locked for long", "Close the other program and try again."),
             ReadOnly => new(StoreFaultCode.ReadOnly, "the file may not be written", "a file and folder you may write to", "Check permissions."),
             InputOutput => new(StoreFaultCode.DiskFailed, "the disk did not take or give the data", "a disk with room that can be read and written", "Check room and disk; all that was acknowledged is kept."),

@@ -20,7 +20,7 @@ public sealed class DamagedFileTests : IDisposable
     [Theory]
     [InlineData(0.9)]
     [InlineData(0.5)]
-    [InlineData(0.2)]
+    [InlineData(0.4)]
     public async Task A_truncated_file_is_found_and_what_is_left_of_it_recovered(double part)
     {
         (byte[] whole, IReadOnlyList<RecordedEvent> events, ChainAnchor anchor) = await WholeAsync();
