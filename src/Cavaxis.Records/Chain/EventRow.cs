@@ -66,8 +66,8 @@ internal sealed record EventRow
         return row with { Hash = ChainEquation.HashOf(row) };
     }
 
-    /// <summary>True where the row's own hash is that of its contents.</summary>
-    public bool HoldsTogether => PreviousHash.Length == EventHash.Length && ChainEquation.HashOf(this).AsSpan().SequenceEqual(Hash);
+    /// <summary>True where the row's own hash is that of its contents. 0 stands in the hash for "corrects none", so a row may not say 0 itself.</summary>
+    public bool HoldsTogether => Corrects is null or > 0 && PreviousHash.Length == EventHash.Length && ChainEquation.HashOf(this).AsSpan().SequenceEqual(Hash);
 
     /// <summary>True where names, moments and payload are of the forms that this program writes.</summary>
     public bool IsWellFormed => AsEvent is not null && CanonicalJson.Kept(Payload) is not null;

@@ -51,6 +51,16 @@ public class ChainTests
         Assert.Equal((at + 1, BreakKind.Altered), (found!.Position, found.Kind));
     });
 
+    /// <summary>Found by flipping bits of files: nought and nothing give the same bytes to hash.</summary>
+    [Fact]
+    public void An_event_that_corrects_number_0_is_not_taken_for_one_that_corrects_none()
+    {
+        EventRow[] rows = ChainRows.Of([(1, 1), (1, 2)]);
+        rows[1] = rows[1] with { Corrects = 0 };
+        Assert.Equal(BreakKind.Altered, ChainRows.BreakOf(rows)!.Kind);
+        Assert.False(rows[1].HoldsTogether);
+    }
+
     [Fact]
     public void A_missing_event_is_found_at_its_place() => Gen.Select(ChainRows.Any.Where(static r => r.Length > 1), Gen.Int[0, 1000]).Sample(static (rows, which) =>
     {
