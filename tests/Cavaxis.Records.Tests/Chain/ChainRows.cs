@@ -1,5 +1,4 @@
 using Cavaxis.Records.Chain;
-using Cavaxis.Records.Events;
 using CsCheck;
 
 namespace Cavaxis.Records.Tests.Chain;

@@ -19,7 +19,8 @@ public sealed class PostgresCluster : IDisposable
 
     public PostgresCluster()
     {
-        Directory.CreateDirectory(home, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        Directory.CreateDirectory(home);
+        Do("chmod", "700", home);
         if (IsRoot)
         {
             Do("chown", "postgres", home); // initdb refuses to work for root.

@@ -9,6 +9,8 @@ namespace Cavaxis.Records.Tests.Events;
 
 public class CanonicalJsonTests
 {
+    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
+
     // RFC 8785 appendix B: all finite rows (seen second hand, in four public implementations that agree).
     [Theory]
     [InlineData("0000000000000000", "0")]
@@ -77,7 +79,7 @@ public class CanonicalJsonTests
         Gen.Dictionary(word, Gen.OneOf(word.Select(static w => (object?)w), Gen.Double[-1e9, 1e9].Select(static d => (object?)d), Gen.Bool.Select(static b => (object?)b), Gen.Const((object?)null)))[0, 6].Sample(static members =>
         {
             CanonicalJson one = CanonicalJson.Of(JsonSerializer.Serialize(members));
-            CanonicalJson other = CanonicalJson.Of(JsonSerializer.Serialize(members.Reverse().ToDictionary(), new JsonSerializerOptions { WriteIndented = true }));
+            CanonicalJson other = CanonicalJson.Of(JsonSerializer.Serialize(members.Reverse().ToDictionary(), Indented));
             Assert.Equal(one, other);
             Assert.Equal(one.GetHashCode(), other.GetHashCode());
             Assert.Equal(one.Text, CanonicalJson.Of(one.Bytes).Text);

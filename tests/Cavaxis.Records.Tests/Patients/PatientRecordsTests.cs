@@ -3,14 +3,13 @@ using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Engines;
 using Cavaxis.Records.Events;
-using Cavaxis.Records.Faults;
 using Cavaxis.Records.Patients;
 using Cavaxis.Records.Store;
 
 namespace Cavaxis.Records.Tests.Patients;
 
 /// <summary>Who sees and writes what of patients, on either database.</summary>
-public abstract class PatientRecordsTests : IAsyncLifetime
+public abstract class PatientRecordsTests : IAsyncLifetime, IDisposable
 {
     private static readonly Identifier North = Identifier.Of("north");
     private static readonly Identifier South = Identifier.Of("south");
@@ -32,11 +31,15 @@ public abstract class PatientRecordsTests : IAsyncLifetime
         Assert.IsType<Appended>((await records.WriteAsync(Clinician, patient, 1, Drafts.Observation(70))).Value);
     }
 
-    public virtual Task DisposeAsync()
+    public Task DisposeAsync() => Task.CompletedTask;
+
+    public void Dispose()
     {
-        store.Dispose();
-        return Task.CompletedTask;
+        Dispose(true);
+        GC.SuppressFinalize(this);
     }
+
+    protected virtual void Dispose(bool disposing) => store.Dispose();
 
     /// <summary>A new and empty store.</summary>
     protected abstract StoreAddress NewAddress();

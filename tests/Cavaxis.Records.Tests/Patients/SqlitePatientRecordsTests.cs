@@ -6,9 +6,9 @@ public sealed class SqlitePatientRecordsTests : PatientRecordsTests
 {
     private readonly TemporaryFolder folder = new();
 
-    public override async Task DisposeAsync()
+    protected override void Dispose(bool disposing)
     {
-        await base.DisposeAsync();
+        base.Dispose(disposing);
         folder.Dispose();
     }
 

@@ -13,7 +13,7 @@ using Cavaxis.Records.Tests.Engines;
 namespace Cavaxis.Records.Tests.SignIn;
 
 /// <summary>Signing in and keeping people, on either database.</summary>
-public abstract class SignInTests : IAsyncLifetime
+public abstract class SignInTests : IAsyncLifetime, IDisposable
 {
     private const string Password = "plum lantern river seven";
     private static readonly Identifier North = Identifier.Of("north");
@@ -38,11 +38,18 @@ public abstract class SignInTests : IAsyncLifetime
         Assert.Equal(PeopleOutcome.Done, await people.RegisterAsync(admin, Identifier.Of("cleo"), "Cleo (invented)", Password, North, Role.Clinician));
     }
 
-    public virtual Task DisposeAsync()
+    public Task DisposeAsync() => Task.CompletedTask;
+
+    public void Dispose()
+    {
+        Dispose(true);
+        GC.SuppressFinalize(this);
+    }
+
+    protected virtual void Dispose(bool disposing)
     {
         desk.Dispose();
         store.Dispose();
-        return Task.CompletedTask;
     }
 
     /// <summary>A new and empty store.</summary>

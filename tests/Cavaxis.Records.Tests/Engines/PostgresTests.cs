@@ -2,4 +2,4 @@ namespace Cavaxis.Records.Tests.Engines;
 
 /// <summary>All that needs the server shares one.</summary>
 [CollectionDefinition(PostgresCluster.Collection)]
-public sealed class PostgresCollection : ICollectionFixture<PostgresCluster>;
+public sealed class PostgresTests : ICollectionFixture<PostgresCluster>;
