@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Buffers.Binary;
 using System.Security.Cryptography;
 using System.Text;
@@ -18,28 +19,44 @@ internal static class ChainEquation
     /// <returns>32 bytes.</returns>
     public static byte[] HashOf(EventRow row)
     {
-        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        hash.AppendData(Tag);
-        hash.AppendData(row.PreviousHash);
-        Span<byte> numbers = stackalloc byte[40];
-        BinaryPrimitives.WriteInt64BigEndian(numbers, row.Position);
-        BinaryPrimitives.WriteInt64BigEndian(numbers[8..], row.Sequence);
-        BinaryPrimitives.WriteInt64BigEndian(numbers[16..], row.OccurredUs);
-        BinaryPrimitives.WriteInt64BigEndian(numbers[24..], row.RecordedUs);
-        BinaryPrimitives.WriteInt64BigEndian(numbers[32..], row.Corrects ?? 0);
-        hash.AppendData(numbers);
-        Append(hash, Encoding.UTF8.GetBytes(row.Stream));
-        Append(hash, Encoding.UTF8.GetBytes(row.Kind));
-        Append(hash, Encoding.UTF8.GetBytes(row.Who));
-        Append(hash, row.Payload);
-        return hash.GetHashAndReset();
+        const int Numbers = 5 * sizeof(long);
+        int most = Tag.Length + row.PreviousHash.Length + Numbers + (4 * sizeof(int)) + (3 * (row.Stream.Length + row.Kind.Length + row.Who.Length)) + row.Payload.Length;
+        byte[] buffer = ArrayPool<byte>.Shared.Rent(most);
+        try
+        {
+            Span<byte> rest = buffer;
+            Put(ref rest, Tag);
+            Put(ref rest, row.PreviousHash);
+            foreach (long number in (ReadOnlySpan<long>)[row.Position, row.Sequence, row.OccurredUs, row.RecordedUs, row.Corrects ?? 0])
+            {
+                BinaryPrimitives.WriteInt64BigEndian(rest, number);
+                rest = rest[sizeof(long)..];
+            }
+
+            PutText(ref rest, row.Stream);
+            PutText(ref rest, row.Kind);
+            PutText(ref rest, row.Who);
+            BinaryPrimitives.WriteInt32BigEndian(rest, row.Payload.Length);
+            rest = rest[sizeof(int)..];
+            Put(ref rest, row.Payload);
+            return SHA256.HashData(buffer.AsSpan(0, buffer.Length - rest.Length));
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(buffer);
+        }
     }
 
-    private static void Append(IncrementalHash hash, byte[] part)
+    private static void Put(ref Span<byte> rest, ReadOnlySpan<byte> part)
     {
-        Span<byte> length = stackalloc byte[4];
-        BinaryPrimitives.WriteInt32BigEndian(length, part.Length);
-        hash.AppendData(length);
-        hash.AppendData(part);
+        part.CopyTo(rest);
+        rest = rest[part.Length..];
+    }
+
+    private static void PutText(ref Span<byte> rest, string text)
+    {
+        int length = Encoding.UTF8.GetBytes(text, rest[sizeof(int)..]);
+        BinaryPrimitives.WriteInt32BigEndian(rest, length);
+        rest = rest[(sizeof(int) + length)..];
     }
 }

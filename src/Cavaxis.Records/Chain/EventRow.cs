@@ -70,21 +70,20 @@ internal sealed record EventRow
     public bool HoldsTogether => Corrects is null or > 0 && PreviousHash.Length == EventHash.Length && ChainEquation.HashOf(this).AsSpan().SequenceEqual(Hash);
 
     /// <summary>True where names, moments and payload are of the forms that this program writes.</summary>
-    public bool IsWellFormed => AsEvent is not null && CanonicalJson.Kept(Payload) is not null;
+    public bool IsWellFormed => AsEvent(new EventNames()) is not null && CanonicalJson.Kept(Payload) is not null;
 
-    /// <summary>The event; null where a name or moment in the row is not of the accepted form.</summary>
-    public RecordedEvent? AsEvent
+    /// <summary>The event.</summary>
+    /// <param name="names">Names that were read already.</param>
+    /// <returns>The event; null where a name or moment in the row is not of the accepted form.</returns>
+    public RecordedEvent? AsEvent(EventNames names)
     {
-        get
+        try
         {
-            try
-            {
-                return ToEvent();
-            }
-            catch (Exception e) when (e is InputFaultException or ArgumentException)
-            {
-                return null;
-            }
+            return ToEvent(names);
+        }
+        catch (Exception e) when (e is InputFaultException or ArgumentException)
+        {
+            return null;
         }
     }
 
@@ -94,13 +93,15 @@ internal sealed record EventRow
     /// <summary>The event.</summary>
     /// <returns>The same as a value.</returns>
     /// <exception cref="InputFaultException">A name in the row is not of the accepted form: the row is damaged.</exception>
-    public RecordedEvent ToEvent() => new(
+    public RecordedEvent ToEvent() => ToEvent(new EventNames());
+
+    private RecordedEvent ToEvent(EventNames names) => new(
         Position,
-        StreamName.Of(Stream),
+        names.Stream(Stream),
         Sequence,
-        EventKind.Of(Kind),
+        names.Kind(Kind),
         CanonicalJson.Trusted(Payload),
-        Identifier.Of(Who, "who"),
+        names.Who(Who),
         Moment.OfMicroseconds(OccurredUs),
         Moment.OfMicroseconds(RecordedUs),
         Corrects,

@@ -8,6 +8,8 @@ namespace Cavaxis.Records.Engines;
 internal static class StoreTables
 {
     private const string Columns = "position, stream, sequence, kind, payload, who, occurred_us, recorded_us, corrects, previous_hash, hash";
+    private static readonly string[] Names = Columns.Split(", ");
+    private static readonly string InsertText = $"INSERT INTO event ({Columns}) VALUES (@{string.Join(", @", Names)})";
 
     /// <summary>Reads rows in order.</summary>
     /// <param name="connection">An open connection.</param>
@@ -44,8 +46,8 @@ internal static class StoreTables
     {
         DbCommand command = connection.CreateCommand();
         command.Transaction = transaction;
-        command.CommandText = $"INSERT INTO event ({Columns}) VALUES (@{Columns.Replace(", ", ", @", StringComparison.Ordinal)})";
-        foreach (string column in Columns.Split(", "))
+        command.CommandText = InsertText;
+        foreach (string column in Names)
         {
             Add(command, column);
         }
@@ -53,15 +55,54 @@ internal static class StoreTables
         return command;
     }
 
+    /// <summary>Puts in rows: where the database takes many at once, in one question to it for each thousand.</summary>
+    /// <param name="transaction">The transaction.</param>
+    /// <param name="rows">The rows, in order of position.</param>
+    public static async Task PutAllAsync(DbTransaction transaction, IReadOnlyList<EventRow> rows)
+    {
+        DbConnection connection = transaction.Connection!;
+        if (!connection.CanCreateBatch)
+        {
+            await using DbCommand insert = Insert(connection, transaction);
+            foreach (EventRow row in rows)
+            {
+                await PutAsync(insert, row);
+            }
+
+            return;
+        }
+
+        foreach (EventRow[] some in rows.Chunk(1000))
+        {
+            await using DbBatch batch = connection.CreateBatch();
+            batch.Transaction = transaction;
+            foreach (EventRow row in some)
+            {
+                DbBatchCommand command = batch.CreateBatchCommand();
+                command.CommandText = InsertText;
+                foreach ((string name, object value) in Names.Zip(Values(row)))
+                {
+                    DbParameter parameter = command.CreateParameter();
+                    (parameter.ParameterName, parameter.Value) = (name, value);
+                    command.Parameters.Add(parameter);
+                }
+
+                batch.BatchCommands.Add(command);
+            }
+
+            await batch.ExecuteNonQueryAsync();
+        }
+    }
+
     /// <summary>Puts in a row.</summary>
     /// <param name="insert">The command.</param>
     /// <param name="row">The row.</param>
     public static Task PutAsync(DbCommand insert, EventRow row)
     {
-        object?[] values = [row.Position, row.Stream, row.Sequence, row.Kind, row.Payload, row.Who, row.OccurredUs, row.RecordedUs, row.Corrects, row.PreviousHash, row.Hash];
+        object[] values = Values(row);
         for (int i = 0; i < values.Length; i++)
         {
-            insert.Parameters[i].Value = values[i] ?? DBNull.Value;
+            insert.Parameters[i].Value = values[i];
         }
 
         return insert.ExecuteNonQueryAsync();
@@ -122,6 +163,11 @@ internal static class StoreTables
 
         return all;
     }
+
+    private static object[] Values(EventRow row) =>
+    [
+        row.Position, row.Stream, row.Sequence, row.Kind, row.Payload, row.Who, row.OccurredUs, row.RecordedUs, row.Corrects is long one ? one : DBNull.Value, row.PreviousHash, row.Hash,
+    ];
 
     private static void Add(DbCommand command, string name)
     {

@@ -78,7 +78,12 @@ public sealed class EventStore : IEventStore, IDisposable
         string stream = query.Stream.Text;
         return database.DoAsync(async context =>
         {
-            IQueryable<EventRow> rows = context.Events.AsNoTracking().Where(e => e.Stream == stream && e.Sequence > query.After);
+            IQueryable<EventRow> rows = context.Events.AsNoTracking().Where(e => e.Stream == stream);
+            if (query.After > 0)
+            {
+                rows = rows.Where(e => e.Sequence > query.After);
+            }
+
             if (query.Kind?.Text is string kind)
             {
                 rows = rows.Where(e => e.Kind == kind);
@@ -96,7 +101,10 @@ public sealed class EventStore : IEventStore, IDisposable
                 rows = rows.Where(e => e.OccurredUs < us);
             }
 
-            return Believed(await rows.OrderBy(static e => e.Sequence).ToListAsync(cancel));
+            // Put in order here: asked to order by sequence, SQLite walks the whole stream instead of the index of kind and time.
+            List<EventRow> found = await rows.ToListAsync(cancel);
+            found.Sort(static (a, b) => a.Sequence.CompareTo(b.Sequence));
+            return Believed(found);
         });
     }
 
@@ -160,8 +168,8 @@ public sealed class EventStore : IEventStore, IDisposable
             head = rows[^1].Head;
         }
 
-        context.Events.AddRange(rows);
-        await context.SaveChangesAsync();
+        // Past Entity Framework, which takes two to three times as long for many rows (bench --records).
+        await StoreTables.PutAllAsync(transaction.GetDbTransaction(), rows);
         await alongside(context);
         await transaction.CommitAsync();
         return new Appended([.. rows.Select(static r => r.ToEvent())]);
@@ -187,9 +195,10 @@ public sealed class EventStore : IEventStore, IDisposable
     {
         List<RecordedEvent> events = new(rows.Count);
         List<long> spoiled = [];
+        EventNames names = new();
         foreach (EventRow row in rows)
         {
-            if (row.HoldsTogether && row.AsEvent is RecordedEvent one)
+            if (row.HoldsTogether && row.AsEvent(names) is RecordedEvent one)
             {
                 events.Add(one);
             }
