@@ -7,6 +7,9 @@ namespace Cavaxis.Records.Access;
 /// <summary>How looking and signing in are kept: as events in a stream of each person.</summary>
 public static class Audit
 {
+    /// <summary>Under this name the program writes what no person does. No one signs in with it.</summary>
+    public static Identifier Program { get; } = Identifier.Of("system");
+
     /// <summary>A patient's record was asked for: <c>{"decision","patient","programme"}</c>; the programme where they have a role in it.</summary>
     public static EventKind Read { get; } = EventKind.Of("audit.read");
 

@@ -90,6 +90,21 @@ internal sealed class StoreDatabase : IDisposable
     private static IStoreEngine EngineOf(StoreAddress address) =>
         address.Engine == StoreEngineKind.Sqlite ? new SqliteEngine(address.Connection) : new PostgresEngine(address.Connection);
 
+    /// <summary>A new file is for its owner alone, and SQLite gives the files beside it the same rights.</summary>
+    private static void OwnerOnly(string path)
+    {
+        if (!OperatingSystem.IsWindows() && !File.Exists(path))
+        {
+            using FileStream made = new(path, new FileStreamOptions
+            {
+                Mode = FileMode.OpenOrCreate,
+                Access = FileAccess.ReadWrite,
+                Share = FileShare.ReadWrite,
+                UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite,
+            });
+        }
+    }
+
     private static void MakeFolder(StoreAddress address)
     {
         try
@@ -97,6 +112,7 @@ internal sealed class StoreDatabase : IDisposable
             if (address.Engine == StoreEngineKind.Sqlite)
             {
                 Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(address.Connection))!);
+                OwnerOnly(address.Connection);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)

@@ -31,7 +31,15 @@ public static class StoreRecovery
         return await NewFile.MakeAsync(path, async store =>
         {
             string folder = $"{path}.work-{Guid.NewGuid():N}";
-            Directory.CreateDirectory(folder);
+            if (OperatingSystem.IsWindows())
+            {
+                Directory.CreateDirectory(folder);
+            }
+            else
+            {
+                Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            }
+
             try
             {
                 string copy = Path.Combine(folder, "damaged.db");

@@ -188,10 +188,16 @@ public sealed class PeopleRegister(EventStore store, IPasswordHasher hasher)
         return row is not null && person is { IsActive: true } && FingerprintOf(row.Hash) == person.PasswordFingerprint ? row.Hash : null;
     }
 
+    /// <summary>Makes a person's hash anew at today's cost, from the password that they just signed in with. Leaves it where someone else changes the person.</summary>
+    internal static Task<PeopleOutcome> RenewAsync(EventStore store, IPasswordHasher hasher, Person person, string password) =>
+        new PeopleRegister(store, hasher).KeepAsync(person.Id, person.Id, person.Version, password);
+
     private static Identifier SignInName(Identifier id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return Identifier.Of(id.Text.ToLowerInvariant());
+        string name = id.Text.ToLowerInvariant();
+        return name != Audit.Program.Text ? Identifier.Of(name) : throw new InputFaultException(new InputFault(
+            FaultCode.NotAChoice, "sign-in name", name, "a name that the program does not write under itself", "Take another name."));
     }
 
     private Task<AppendOutcome> FoundAsync(long expected, Identifier id, Identifier programme) => store.AppendAsync(

@@ -19,7 +19,6 @@ namespace Cavaxis.Records.SignIn;
 /// </summary>
 public sealed class SignInDesk : IDisposable
 {
-    private static readonly Identifier Program = Identifier.Of("system");
     private static readonly EventKind In = EventKind.Of("sign-in.done");
     private static readonly EventKind Out = EventKind.Of("sign-in.ended");
     private static readonly EventKind Locked = EventKind.Of("sign-in.locked");
@@ -53,22 +52,28 @@ public sealed class SignInDesk : IDisposable
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(password);
         string given = name.Trim().ToLowerInvariant();
-        Identifier id = Identifier.IsOne(given) ? Identifier.Of(given) : Program;
+        Identifier id = Identifier.IsOne(given) ? Identifier.Of(given) : Audit.Program;
         string nameHash = HashOf(given);
 
         // Counted before the check, so that guesses made at the same time count too.
         (bool wasLocked, FailureCount after) = await CountAsync(nameHash);
         Person? person = Person.Of((await store.ReadAsync(new StreamQuery(Person.StreamOf(id)))).Events);
         string? kept = await store.Database.DoAsync(context => PeopleRegister.HashOfAsync(context, person, id.Text));
+        kept = Identifier.IsOne(given) ? kept : null;
         bool matches = await CheckAsync(password.Length <= PasswordRule.Most ? password : string.Empty, kept ?? hasher.NoOnes);
         if (person is null || kept is null || !matches || wasLocked)
         {
             if (!wasLocked && after.LockedUntil is DateTimeOffset until)
             {
-                await store.AppendAsync(new AppendRequest(Audit.StreamOf(Program), null, Program, Audit.Draft(Locked, ("nameHash", nameHash), ("until", Audit.Text(until)))));
+                await store.AppendAsync(new AppendRequest(Audit.StreamOf(Audit.Program), null, Audit.Program, Audit.Draft(Locked, ("nameHash", nameHash), ("until", Audit.Text(until)))));
             }
 
             return new SignInRefused(after.LockedUntil);
+        }
+
+        if (hasher.IsOutdated(kept))
+        {
+            await PeopleRegister.RenewAsync(store, hasher, person, password);
         }
 
         string token = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(32));

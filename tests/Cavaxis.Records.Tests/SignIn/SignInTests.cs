@@ -178,6 +178,22 @@ public abstract class SignInTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
+    public async Task A_hash_of_an_earlier_cost_is_made_anew_at_the_next_sign_in()
+    {
+        using SignInDesk dearer = new(store, new Argon2PasswordHasher(16, 1), clock);
+        SignedIn signed = Assert.IsType<SignedIn>(await dearer.SignInAsync("cleo", Password));
+        Assert.NotNull(await dearer.WhoAsync(signed.Token));
+        string hash = await store.Database.DoAsync(static async context => (await context.Credentials.FindAsync("cleo"))!.Hash);
+        Assert.Contains("m=16,t=1", hash, StringComparison.Ordinal);
+        Assert.IsType<SignedIn>(await dearer.SignInAsync("cleo", Password));
+    }
+
+    [Fact]
+    public async Task No_one_is_called_what_the_program_calls_itself() =>
+        Assert.Equal(FaultCode.NotAChoice, (await Assert.ThrowsAsync<InputFaultException>(
+            () => people.RegisterAsync(admin, Identifier.Of("System"), "Someone (invented)", Password, North, Role.Reader))).Faults[0].Code);
+
+    [Fact]
     public async Task A_new_password_or_closing_out_ends_every_session()
     {
         SignedIn one = (SignedIn)await desk.SignInAsync("cleo", Password);
