@@ -6,6 +6,7 @@ namespace Cavaxis.Records.Chain;
 internal sealed class ChainWalk
 {
     private readonly Dictionary<string, long> versions = new(StringComparer.Ordinal);
+    private readonly EventNames names = new();
     private readonly ChainAnchor? anchor;
 
     /// <summary>Starts before the first event.</summary>
@@ -57,12 +58,12 @@ internal sealed class ChainWalk
                 : new ChainBreak(row.Position, BreakKind.Unlinked, Words($"event {row.Position} lies where none may lie"));
         }
 
-        if (!row.HoldsTogether || !row.IsWellFormed)
+        if (!row.HoldsTogether || !row.IsWellFormed(names))
         {
             return new ChainBreak(expected, BreakKind.Altered, Words($"the contents of event {expected} are not those that were hashed"));
         }
 
-        if (!row.PreviousHash.AsSpan().SequenceEqual(Head.Hash.ToBytes()))
+        if (!row.PreviousHash.AsSpan().SequenceEqual(Head.Hash.Bytes))
         {
             return new ChainBreak(expected, BreakKind.Unlinked, Words($"event {expected} does not follow from event {Head.Position}: inserted, exchanged or moved"));
         }

@@ -60,7 +60,7 @@ internal sealed record EventRow
             OccurredUs = Moment.ToMicroseconds(draft.OccurredAt ?? now),
             RecordedUs = Moment.ToMicroseconds(now),
             Corrects = draft.Corrects,
-            PreviousHash = before.Hash.ToBytes(),
+            PreviousHash = before.Hash.Bytes.ToArray(),
             Hash = [],
         };
         return row with { Hash = ChainEquation.HashOf(row) };
@@ -70,7 +70,9 @@ internal sealed record EventRow
     public bool HoldsTogether => Corrects is null or > 0 && PreviousHash.Length == EventHash.Length && ChainEquation.HashOf(this).AsSpan().SequenceEqual(Hash);
 
     /// <summary>True where names, moments and payload are of the forms that this program writes.</summary>
-    public bool IsWellFormed => AsEvent(new EventNames()) is not null && CanonicalJson.Kept(Payload) is not null;
+    /// <param name="names">Names that were read already.</param>
+    /// <returns>Whether they are.</returns>
+    public bool IsWellFormed(EventNames names) => AsEvent(names) is not null && CanonicalJson.Kept(Payload) is not null;
 
     /// <summary>The event.</summary>
     /// <param name="names">Names that were read already.</param>

@@ -62,7 +62,6 @@ internal sealed class RecordContext(DbContextOptions<RecordContext> options) : D
         row.Property(static e => e.PreviousHash).HasColumnName("previous_hash");
         row.Property(static e => e.Hash).HasColumnName("hash");
         row.Ignore(static e => e.HoldsTogether);
-        row.Ignore(static e => e.IsWellFormed);
         row.Ignore(static e => e.Head);
         row.HasIndex(static e => new { e.Stream, e.Sequence }).IsUnique();
     });

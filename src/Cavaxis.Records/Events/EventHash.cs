@@ -1,25 +1,32 @@
+using System.Buffers.Binary;
+
 namespace Cavaxis.Records.Events;
 
-/// <summary>A SHA-256 value (FIPS 180-4), kept as 64 small hexadecimal digits.</summary>
-public sealed record EventHash
+/// <summary>A SHA-256 value (FIPS 180-4).</summary>
+public sealed class EventHash : IEquatable<EventHash>
 {
     /// <summary>Bytes of a hash.</summary>
     public const int Length = 32;
 
-    private EventHash(string hex) => Hex = hex;
+    private readonly byte[] bytes;
+
+    private EventHash(byte[] bytes) => this.bytes = bytes;
 
     /// <summary>What the first event has before it: 32 zero bytes.</summary>
-    public static EventHash Genesis { get; } = new(new string('0', 2 * Length));
+    public static EventHash Genesis { get; } = new(new byte[Length]);
 
-    /// <summary>The digits.</summary>
-    public string Hex { get; }
+    /// <summary>64 small hexadecimal digits.</summary>
+    public string Hex => Convert.ToHexStringLower(bytes);
+
+    /// <summary>The bytes.</summary>
+    public ReadOnlySpan<byte> Bytes => bytes;
 
     /// <summary>A hash from its bytes.</summary>
     /// <param name="bytes">32 bytes.</param>
     /// <returns>The hash.</returns>
     /// <exception cref="ArgumentException">Not 32 bytes.</exception>
     public static EventHash Of(ReadOnlySpan<byte> bytes) => bytes.Length == Length
-        ? new EventHash(Convert.ToHexStringLower(bytes))
+        ? new EventHash(bytes.ToArray())
         : throw new ArgumentException("A hash has 32 bytes.", nameof(bytes));
 
     /// <summary>A hash from its digits.</summary>
@@ -28,12 +35,17 @@ public sealed record EventHash
     public static EventHash? Parse(string hex)
     {
         ArgumentNullException.ThrowIfNull(hex);
-        return hex.Length == 2 * Length && hex.All(char.IsAsciiHexDigit) ? new EventHash(hex.ToLowerInvariant()) : null;
+        return hex.Length == 2 * Length && hex.All(char.IsAsciiHexDigit) ? new EventHash(Convert.FromHexString(hex)) : null;
     }
 
-    /// <summary>The bytes.</summary>
-    /// <returns>32 bytes.</returns>
-    public byte[] ToBytes() => Convert.FromHexString(Hex);
+    /// <inheritdoc/>
+    public bool Equals(EventHash? other) => other is not null && bytes.AsSpan().SequenceEqual(other.bytes);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as EventHash);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => BinaryPrimitives.ReadInt32LittleEndian(bytes);
 
     /// <inheritdoc/>
     public override string ToString() => Hex;

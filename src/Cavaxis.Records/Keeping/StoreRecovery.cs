@@ -84,7 +84,8 @@ public static class StoreRecovery
 
         walk.End();
         ChainHead head = await StoreCopy.CopyAsync(found.Take(kept).ToAsyncEnumerable<EventRow?>(), store, []);
-        EventRow[] loose = [.. found.Skip(kept).Where(static r => r.HoldsTogether && r.IsWellFormed)];
+        EventNames names = new();
+        EventRow[] loose = [.. found.Skip(kept).Where(r => r.HoldsTogether && r.IsWellFormed(names))];
         long last = Math.Max(anchor?.Head.Position ?? 0, found.Count > 0 ? found[^1].Position : 0);
         return new RecoveryReport(
             head,

@@ -51,7 +51,7 @@ internal static class ChainRows
         List<EventRow> anew = [];
         foreach (EventRow row in rows)
         {
-            EventRow next = row with { Position = head.Position + 1, PreviousHash = head.Hash.ToBytes() };
+            EventRow next = row with { Position = head.Position + 1, PreviousHash = head.Hash.Bytes.ToArray() };
             anew.Add(next with { Hash = ChainEquation.HashOf(next) });
             head = anew[^1].Head;
         }
