@@ -113,7 +113,7 @@ internal sealed class SqliteEngine : DbConnectionInterceptor, IStoreEngine
     private static void SetUp(DbConnection connection)
     {
         using DbCommand command = connection.CreateCommand();
-        command.CommandText = "PRAGMA busy_timeout = 30000; PRAGMA synchronous = FULL; PRAGMA trusted_schema = OFF;";
+        command.CommandText = "PRAGMA busy_timeout = 30000; PRAGMA synchronous = FULL; PRAGMA trusted_schema = OFF; PRAGMA secure_delete = ON;";
         command.ExecuteNonQuery();
     }
 

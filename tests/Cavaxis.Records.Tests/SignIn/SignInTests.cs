@@ -156,7 +156,7 @@ public abstract class SignInTests : IAsyncLifetime, IDisposable
         }
 
         double ratio = Median(unknown) / Median(known);
-        Assert.InRange(ratio, 0.6, 1.6);
+        Assert.InRange(ratio, 0.5, 2); // Without the check of a hash it is below 0.2 on an idle machine.
 
         async Task<double> MillisecondsAsync(string name)
         {
