@@ -65,10 +65,7 @@ public sealed class PostgresCluster : IDisposable
         server.StandardInput.Close();
         server.WaitForExit(10_000);
         server.Dispose();
-        if (Directory.Exists(home))
-        {
-            Directory.Delete(home, true);
-        }
+        Assert.True(SpinWait.SpinUntil(() => !Directory.Exists(home), 10_000), "the server's folder was not removed");
     }
 
     private Process Start()
@@ -77,7 +74,11 @@ public sealed class PostgresCluster : IDisposable
         const string Script = """
             "$1/postgres" -D "$2" -k "$3" -c listen_addresses= -c max_connections=120 -c log_min_messages=fatal 2>"$3/log" &
             server=$!
-            ( cat >/dev/null; kill -INT $server 2>/dev/null ) <&3 &
+            ( cat >/dev/null
+              if kill -INT $server 2>/dev/null; then
+                while kill -0 $server 2>/dev/null; do sleep 0.1; done
+                rm -rf "$3"
+              fi ) <&3 &
             wait $server
             """;
         ProcessStartInfo start = new() { FileName = IsRoot ? "runuser" : "sh", RedirectStandardInput = true, WorkingDirectory = "/" };
