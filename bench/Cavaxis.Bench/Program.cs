@@ -35,6 +35,12 @@ if (args.Contains("--insertion"))
     return;
 }
 
+if (args.Contains("--records"))
+{
+    await RecordFigures.PrintAsync(part, quick ? 50_000 : 1_000_000, args.SkipWhile(static a => a != "--store").Skip(1).FirstOrDefault());
+    return;
+}
+
 if (all)
 {
     InsertionFigures.Print(quick ? 5 : 200);

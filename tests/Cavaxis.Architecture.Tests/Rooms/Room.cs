@@ -21,6 +21,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Mechanics"], []),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
         new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
+        new("Records", typeof(Records.Store.IEventStore).Assembly, ["Quantities"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "NSec.Cryptography"]),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
         new("Web", typeof(Web.Questions.Question).Assembly, ["Reports"], ["Microsoft.Data.Sqlite"]),
     ];

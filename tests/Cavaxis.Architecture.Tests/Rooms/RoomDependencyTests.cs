@@ -52,9 +52,21 @@ public class RoomDependencyTests
     }
 
     [Fact]
-    public void No_room_but_the_workspace_knows_the_server_or_the_store() =>
+    public void No_room_but_the_workspace_knows_the_server() =>
         Assert.True(Types().That().DoNotResideInNamespaceMatching(@"^Cavaxis\.(Web|Architecture)").Should()
-            .NotDependOnAnyTypesThat().ResideInNamespaceMatching(@"^Microsoft\.(AspNetCore|Extensions|JSInterop|Data)").HasNoViolations(Model));
+            .NotDependOnAnyTypesThat().ResideInNamespaceMatching(@"^Microsoft\.(AspNetCore|Extensions|JSInterop)").HasNoViolations(Model));
+
+    [Fact]
+    public void No_room_but_the_workspace_and_the_records_knows_a_database() =>
+        Assert.True(Types().That().DoNotResideInNamespaceMatching(@"^Cavaxis\.(Web|Records|Architecture)").Should()
+            .NotDependOnAnyTypesThat().ResideInNamespaceMatching(@"^(Microsoft\.(Data|EntityFrameworkCore)|Npgsql|System\.Data)").HasNoViolations(Model));
+
+    [Fact]
+    public void Records_know_no_engine_and_no_room_knows_them_yet()
+    {
+        Assert.Equal(["Quantities"], Room.Of("Records").MayKnow);
+        Assert.DoesNotContain(Room.All, static room => room.MayKnow.Contains("Records"));
+    }
 
     [Fact]
     public void No_room_but_the_command_line_knows_the_console_library() =>
