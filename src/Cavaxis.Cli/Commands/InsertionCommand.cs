@@ -1,5 +1,6 @@
 using Cavaxis.Cli.Output;
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;

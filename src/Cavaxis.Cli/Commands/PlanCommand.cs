@@ -33,9 +33,10 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
             output,
             FormattableString.Invariant($"Planning over {options.Anatomies} anatomies"),
             () => Plan(caseFile, catalogue, rules, options));
+        InsertionResult? tried = null;
         if (insertion is not null)
         {
-            result = ProgressNote.While(
+            (result, tried) = ProgressNote.While(
                 output,
                 FormattableString.Invariant($"Inserting into {insertion.Anatomies} anatomies"),
                 told => PlanInsertions.On(caseFile, catalogue, result, insertion, told, cancellationToken));
@@ -43,7 +44,7 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
 
         if (report is not null)
         {
-            ProgressNote.While(output, "Writing the report", () => report.Write(result, rules, catalogue));
+            ProgressNote.While(output, "Writing the report", () => report.Write(result, rules, catalogue, tried));
         }
 
         if (settings.Json)

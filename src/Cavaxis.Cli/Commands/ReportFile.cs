@@ -1,5 +1,6 @@
 using System.Text;
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Quantities.Faults;
@@ -36,11 +37,12 @@ internal sealed class ReportFile
     /// <param name="result">What planning said.</param>
     /// <param name="rules">Rules used.</param>
     /// <param name="catalogue">Catalogue used.</param>
+    /// <param name="insertion">How wire and cannulae of the chosen plan go in; null where it was not tried.</param>
     /// <returns>Number of bytes written.</returns>
     /// <exception cref="InputFaultException">The file cannot be written.</exception>
-    public int Write(PlanningResult result, RuleBook rules, DeviceCatalogue catalogue)
+    public int Write(PlanningResult result, RuleBook rules, DeviceCatalogue catalogue, InsertionResult? insertion)
     {
-        ReportDocument document = PlanReport.Of(result, rules, catalogue);
+        ReportDocument document = PlanReport.Of(result, rules, catalogue, insertion);
         byte[] bytes = pdf ? PdfWriter.Write(document, NoTime) : Encoding.UTF8.GetBytes(HtmlWriter.Write(document));
         InputFile.WriteWhole(path, bytes);
         return bytes.Length;

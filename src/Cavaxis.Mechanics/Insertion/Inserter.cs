@@ -73,7 +73,12 @@ public sealed class Inserter
             return log.Report(0, impossible);
         }
 
-        double largest = step.Action == InsertionAction.Rotate ? settings.TurnRad : settings.IncrementMm;
+        double largest = step.Action switch
+        {
+            InsertionAction.Rotate => settings.TurnRad,
+            InsertionAction.WithdrawWire or InsertionAction.WithdrawIntroducer or InsertionAction.WithdrawCannula => settings.WithdrawalMm,
+            _ => settings.IncrementMm,
+        };
         double least = largest / Math.Pow(2, settings.MostHalvings);
         double increment = largest;
         double done = 0;

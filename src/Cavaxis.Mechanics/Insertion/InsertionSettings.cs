@@ -8,6 +8,7 @@ public sealed record InsertionSettings
 {
     private readonly double spacingMm = 5;
     private readonly double incrementMm = 5;
+    private readonly double withdrawalMm = 5;
 
     /// <summary>Length of the pieces of the centreline, 0.5 to 50 mm.</summary>
     public double SpacingMm
@@ -21,6 +22,13 @@ public sealed record InsertionSettings
     {
         get => incrementMm;
         init => incrementMm = Require.InRange(value, 0.1, 50, "settings.incrementMm", "Give a length in mm.");
+    }
+
+    /// <summary>Length drawn back between two states of rest, 0.1 to 50 mm; halved in the same way. What is drawn out leaves its way open, so it may be longer.</summary>
+    public double WithdrawalMm
+    {
+        get => withdrawalMm;
+        init => withdrawalMm = Require.InRange(value, 0.1, 50, "settings.withdrawalMm", "Give a length in mm.");
     }
 
     /// <summary>Times that an increment may be halved before the step is given up.</summary>

@@ -1,4 +1,5 @@
 using Cavaxis.Anatomy.Body;
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Json;
 using Cavaxis.Quantities;
 

@@ -1,3 +1,5 @@
+using Cavaxis.Devices.Wires;
+
 namespace Cavaxis.Planning.Insertion;
 
 /// <summary>What is asked of an insertion study.</summary>

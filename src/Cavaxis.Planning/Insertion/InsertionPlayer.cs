@@ -12,10 +12,10 @@ internal static class InsertionPlayer
     /// <summary>Besides the middle anatomy so many ways of going wrong are shown.</summary>
     private const int MostWrong = 3;
 
-    /// <summary>Of the increments of the solver every second is shown while something goes in, and every sixth while it comes out.</summary>
+    /// <summary>Of the increments of the solver every second is shown while something goes in, and, longer as they are, every second while it comes out.</summary>
     private const int EveryIn = 2;
 
-    private const int EveryOut = 6;
+    private const int EveryOut = 2;
 
     /// <summary>The middle anatomy, and for each of the commonest ways of going wrong the first anatomy that goes so.</summary>
     /// <param name="task">What is inserted.</param>

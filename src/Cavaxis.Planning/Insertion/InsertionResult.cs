@@ -1,3 +1,4 @@
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Steps;
 using Cavaxis.Quantities;
 

@@ -1,4 +1,5 @@
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Plans;

@@ -2,6 +2,7 @@ using Cavaxis.Anatomy.Body;
 using Cavaxis.Anatomy.Landmarks;
 using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Devices.Cannulae;
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Configurations;
 
 namespace Cavaxis.Planning.Insertion;

@@ -1,5 +1,6 @@
 using Cavaxis.Anatomy.Sampling;
 using Cavaxis.Devices.Cannulae;
+using Cavaxis.Devices.Wires;
 
 namespace Cavaxis.Planning.Insertion;
 

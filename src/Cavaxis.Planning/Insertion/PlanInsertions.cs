@@ -19,7 +19,7 @@ public static class PlanInsertions
     /// stiffness behind these shares is not published.</returns>
     /// <exception cref="InputFaultException">The number of anatomies is out of range.</exception>
     /// <exception cref="OperationCanceledException">It was ended.</exception>
-    public static PlanningResult On(
+    public static TriedPlans On(
         CaseFile caseFile,
         DeviceCatalogue catalogue,
         PlanningResult planning,
@@ -40,7 +40,7 @@ public static class PlanInsertions
             plans.Add(plan with { Insertion = Glance(result) });
         }
 
-        return planning with { Plans = plans, Insertion = chosen, Steps = chosen?.Steps ?? planning.Steps };
+        return new TriedPlans(planning with { Plans = plans, Steps = chosen?.Steps ?? planning.Steps }, chosen);
     }
 
     /// <summary>Puts the study of one plan into a planning result that has chosen this plan.</summary>
@@ -48,7 +48,7 @@ public static class PlanInsertions
     /// <param name="result">The study of its chosen plan.</param>
     /// <returns>The planning result with the glance on that plan, the study, and the predicted pitfalls at the steps.</returns>
     /// <exception cref="ArgumentException">The study is that of another plan.</exception>
-    public static PlanningResult With(PlanningResult planning, InsertionResult result)
+    public static TriedPlans With(PlanningResult planning, InsertionResult result)
     {
         ArgumentNullException.ThrowIfNull(planning);
         ArgumentNullException.ThrowIfNull(result);
@@ -58,7 +58,7 @@ public static class PlanInsertions
         }
 
         CannulationPlan[] plans = [.. planning.Plans.Select(plan => plan.Rank == result.PlanRank ? plan with { Insertion = Glance(result) } : plan)];
-        return planning with { Plans = plans, Insertion = result, Steps = result.Steps };
+        return new TriedPlans(planning with { Plans = plans, Steps = result.Steps }, result);
     }
 
     /// <summary>A study in one line.</summary>

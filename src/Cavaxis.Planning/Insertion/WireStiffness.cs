@@ -1,3 +1,4 @@
+using Cavaxis.Devices.Wires;
 using Cavaxis.Quantities;
 
 namespace Cavaxis.Planning.Insertion;

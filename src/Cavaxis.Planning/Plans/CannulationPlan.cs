@@ -1,5 +1,4 @@
 using Cavaxis.Planning.Configurations;
-using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Needs;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Quantities;

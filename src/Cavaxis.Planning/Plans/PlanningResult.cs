@@ -1,6 +1,4 @@
-using System.Text.Json.Serialization;
 using Cavaxis.Planning.Information;
-using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Needs;
 using Cavaxis.Planning.Steps;
 
@@ -47,10 +45,6 @@ public sealed record PlanningResult(
 {
     /// <summary>Version of the output format.</summary>
     public const int CurrentVersion = 1;
-
-    /// <summary>The insertion study of the chosen plan with its paths, for drawings; null where it was not tried. Its numbers are written by `insertion`.</summary>
-    [JsonIgnore]
-    public InsertionResult? Insertion { get; init; }
 
     /// <summary>True when the first plan, or every plan, carries a stop, or there is no plan at all.</summary>
     public bool EveryPlanIsStopped => Plans.All(plan => plan.HasStop);

@@ -1,4 +1,5 @@
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Reports.Documents;
@@ -12,8 +13,9 @@ public static class PlanReport
     /// <param name="result">What planning said.</param>
     /// <param name="rules">The rule book used.</param>
     /// <param name="catalogue">The catalogue used.</param>
+    /// <param name="insertion">How wire and cannulae of the chosen plan go in; null where it was not tried.</param>
     /// <returns>The document.</returns>
-    public static ReportDocument Of(PlanningResult result, RuleBook rules, DeviceCatalogue catalogue)
+    public static ReportDocument Of(PlanningResult result, RuleBook rules, DeviceCatalogue catalogue, InsertionResult? insertion = null)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(rules);
@@ -34,7 +36,7 @@ public static class PlanReport
         }
 
         AlternativesSection.Add(blocks, result);
-        if (result.Insertion is { Cannulae.Count: > 0 } insertion)
+        if (insertion is { Cannulae.Count: > 0 })
         {
             InsertionSection.Add(blocks, insertion);
         }

@@ -46,7 +46,7 @@ internal static class ReportFiles
         PlanningResult result = await runner.PlanAsync(file, version.Json, rank, circulation: true, given);
         if (result.Plans.Count > 0 && insertions.LatestOf(version.Json, result.Plans[result.ChosenPlan - 1]) is InsertionResult study)
         {
-            result = PlanInsertions.With(result, study);
+            return written(PlanReport.Of(PlanInsertions.With(result, study).Planning, runner.Rules, runner.Catalogue, study));
         }
 
         return written(PlanReport.Of(result, runner.Rules, runner.Catalogue));

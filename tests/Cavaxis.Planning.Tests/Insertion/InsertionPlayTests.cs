@@ -1,5 +1,6 @@
 using Cavaxis.Anatomy.Space;
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Steps;
@@ -92,7 +93,8 @@ public class InsertionPlayTests
     public void Plans_keep_their_ranks_and_each_tells_how_it_goes_in()
     {
         PlanningResult some = BentAdult.Planning with { Plans = [.. BentAdult.Planning.Plans.Where(static p => p.Cannulae.Count == 1).Take(1)], ChosenPlan = BentAdult.OneCannula.Rank };
-        PlanningResult tried = PlanInsertions.On(BentAdult.Case, DeviceCatalogue.BuiltIn, some, new InsertionOptions { Anatomies = Anatomies });
+        (PlanningResult tried, InsertionResult? chosen) = PlanInsertions.On(BentAdult.Case, DeviceCatalogue.BuiltIn, some, new InsertionOptions { Anatomies = Anatomies });
+        Assert.Equal(tried.Steps, chosen!.Steps);
         Assert.Equal(some.Plans.Select(static p => p.Rank), tried.Plans.Select(static p => p.Rank));
         Assert.All(tried.Plans, static p => Assert.Equal(Anatomies, p.Insertion!.Anatomies));
         Assert.Equal(Played.Value.EveryCannulaRight, tried.Plans[0].Insertion!.EveryCannulaRight);

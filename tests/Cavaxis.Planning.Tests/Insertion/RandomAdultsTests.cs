@@ -6,6 +6,7 @@ using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Anatomy.Population;
 using Cavaxis.Anatomy.Sampling;
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Insertion;
 

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Steps;

@@ -1,3 +1,4 @@
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Reports.Drawings;

@@ -1,5 +1,5 @@
+using Cavaxis.Devices.Wires;
 using Cavaxis.Planning.Case;
-using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
 
 namespace Cavaxis.Web.Pages.GoesIn;

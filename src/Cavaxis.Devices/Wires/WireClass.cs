@@ -1,4 +1,4 @@
-namespace Cavaxis.Planning.Insertion;
+namespace Cavaxis.Devices.Wires;
 
 /// <summary>Classes of guide wires by the bending modulus of their body, not by a word on a package.</summary>
 public enum WireClass

@@ -1,6 +1,7 @@
+using Cavaxis.Devices.Wires;
 using Cavaxis.Quantities;
 
-namespace Cavaxis.Planning.Insertion;
+namespace Cavaxis.Planning.Plans;
 
 /// <summary>How wire and cannulae of a plan go in, in one line.</summary>
 /// <param name="Wire">Class of wire.</param>
