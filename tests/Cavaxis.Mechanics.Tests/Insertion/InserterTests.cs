@@ -108,9 +108,14 @@ public class InserterTests
     public void Two_runs_give_the_same_bits()
     {
         InsertionReport again = Inserter.Run(new InsertionScript(Kits.Cannulation(), Skin, Whole[..2]), Vein())[1];
-        Assert.Equal(Usual[1].Moments.ToArray(), again.Moments.ToArray());
+        Assert.Equal(Usual[1].Moments.Select(Numbers), again.Moments.Select(Numbers));
+        Assert.Equal(Usual[1].Moments.SelectMany(static m => m.Assembly.Rod!.NodesMm), again.Moments.SelectMany(static m => m.Assembly.Rod!.NodesMm));
         Assert.Equal(Usual[1].Assembly.Rod!.NodesMm.ToArray(), again.Assembly.Rod!.NodesMm.ToArray());
     }
+
+    /// <summary>A moment without what it holds by reference.</summary>
+    private static (InsertedDepths, Vector3D, double, double, double, double, double) Numbers(InsertionMoment moment) =>
+        (moment.Depths, moment.TipMm, moment.PushN, moment.TipForceN, moment.LargestContactN, moment.EnergyNMm, moment.PenetrationMm);
 
     [Fact]
     public void What_goes_out_wholly_leaves_nothing_and_can_come_back()
