@@ -14,6 +14,9 @@ public static class WorkspaceHost
     /// <summary>A case of the largest size, and what is said around it.</summary>
     private const int LargestMessageBytes = CaseSummary.LargestBytes + (256 * 1024);
 
+    /// <summary>Threads that stand ready for pages beside those that compute.</summary>
+    private const int ReadyThreads = 24;
+
     /// <summary>Builds the server; nothing listens yet.</summary>
     /// <typeparam name="TRoot">The outermost component.</typeparam>
     /// <param name="options">How it is to be started.</param>
@@ -21,6 +24,10 @@ public static class WorkspaceHost
     public static WebApplication Build<TRoot>(WorkspaceOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
+
+        // Studies keep as many threads busy as there are cores; pages must not wait until the pool notices and adds one.
+        ThreadPool.GetMinThreads(out int workers, out int ports);
+        ThreadPool.SetMinThreads(Math.Max(workers, ReadyThreads), ports);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             ApplicationName = typeof(WorkspaceHost).Assembly.GetName().Name,

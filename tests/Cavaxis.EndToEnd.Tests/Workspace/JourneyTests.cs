@@ -108,7 +108,7 @@ public class JourneyTests(WorkspaceBrowser browser)
         foreach (string heading in new[] { "What do we know?", "Which way in?", "Where does it lie?", "How does it go in?", "What if?", "On paper" })
         {
             await page.ClickAsync("#guide-next");
-            await Expect(page.Locator("h1")).ToHaveTextAsync(heading);
+            await Expect(page.Locator("h1")).ToHaveTextAsync(heading, new() { Timeout = 60_000 });
         }
 
         await Expect(page.Locator(".guide")).ToContainTextAsync("Step 7 of 7");
