@@ -124,7 +124,7 @@ internal static class InsertionSensitivity
     {
         AnatomyOutcome[] outcomes = new AnatomyOutcome[shapes.Length];
         Parallel.For(0, shapes.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i => outcomes[i] = new AnatomyInsertion(
-            task, shapes[i], InsertionUnknowns.Draw(task.Wire, task.Cannula.BendingStiffnessNMm2 ?? InsertionUnknowns.AnyCannula, (uint)i, Seed)).Outcome);
+            task, shapes[i], InsertionUnknowns.Draw(task.Wire, task.Stiffness, (uint)i, Seed)).Outcome);
         return outcomes;
     }
 }

@@ -43,7 +43,7 @@ internal sealed record InsertionTrial(string Way, InsertionTask Task, LumenShape
         double depth = neck ? target - middle.FromNeck(side, 0) : middle.FromGroin(side, 0) - target;
         InsertionTask task = new(role, DeviceCatalogue.BuiltIn.Cannula(device), side, neck, depth, wire);
         return new InsertionTrial(
-            way, task, shape, InsertionUnknowns.Draw(wire, task.Cannula.BendingStiffnessNMm2 ?? InsertionUnknowns.AnyCannula, (uint)number, Seed));
+            way, task, shape, InsertionUnknowns.Draw(wire, task.Stiffness, (uint)number, Seed));
     }
 
     /// <summary>Inserts.</summary>

@@ -3,7 +3,6 @@ using Cavaxis.Anatomy.Lumens;
 using Cavaxis.Anatomy.Space;
 using Cavaxis.Mechanics.Insertion;
 using Cavaxis.Mechanics.Relaxing;
-using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Steps;
 
 namespace Cavaxis.Planning.Insertion;
@@ -107,13 +106,10 @@ internal sealed class AnatomyInsertion
     }
 
     /// <summary>True for an end from which the cannula may go on.</summary>
-    internal static bool IsThere(InsertionTask task, WireEnd end) => end == Wanted(task);
+    internal static bool IsThere(InsertionTask task, WireEnd end) => end == Wanted(task.FromNeck);
 
     /// <summary>Where the wire ought to end.</summary>
-    internal static WireEnd Wanted(InsertionTask task) => task.FromNeck ? WireEnd.DeepIvc : WireEnd.UpperSvc;
-
-    /// <summary>Where the wire of a cannula through a vein ought to end.</summary>
-    internal static WireEnd Wanted(AccessRoute route) => route == AccessRoute.Jugular ? WireEnd.DeepIvc : WireEnd.UpperSvc;
+    internal static WireEnd Wanted(bool fromNeck) => fromNeck ? WireEnd.DeepIvc : WireEnd.UpperSvc;
 
     private static bool IsStray(LumenSite site) => site is LumenSite.RightVentricle or LumenSite.HepaticVein or LumenSite.Appendage
         or LumenSite.Azygos or LumenSite.RenalVein or LumenSite.Outside;

@@ -72,13 +72,18 @@ internal sealed class InsertionPatient
             new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = cancellation },
             i =>
             {
-                outcomes[i] = new AnatomyInsertion(task, Shapes[i], InsertionUnknowns.Draw(task.Wire, task.Stiffness, (uint)i, Seed)).Outcome;
+                outcomes[i] = In(i, task).Outcome;
                 counter.Count(1);
             });
         return outcomes;
     }
 
-    /// <summary>What happens in the middle anatomy with the middle of every unknown.</summary>
+    /// <summary>Inserts into one sampled anatomy with its own luck.</summary>
+    /// <param name="index">Which, from 0.</param>
     /// <param name="task">What is inserted.</param>
-    public AnatomyOutcome InMiddle(InsertionTask task) => new AnatomyInsertion(task, Middle, InsertionUnknowns.Middle(task.Wire, task.Stiffness)).Outcome;
+    public AnatomyInsertion In(int index, InsertionTask task) => new(task, Shapes[index], InsertionUnknowns.Draw(task.Wire, task.Stiffness, (uint)index, Seed));
+
+    /// <summary>Inserts into the middle anatomy with the middle of every unknown.</summary>
+    /// <param name="task">What is inserted.</param>
+    public AnatomyInsertion InMiddle(InsertionTask task) => new(task, Middle, InsertionUnknowns.Middle(task.Wire, task.Stiffness));
 }

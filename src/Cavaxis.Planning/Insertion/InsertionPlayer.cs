@@ -12,16 +12,15 @@ internal static class InsertionPlayer
     /// <summary>Besides the middle anatomy so many ways of going wrong are shown.</summary>
     private const int MostWrong = 3;
 
-    /// <summary>Of the increments of the solver every second is shown while something goes in, and, longer as they are, every second while it comes out.</summary>
-    private const int EveryIn = 2;
-
-    private const int EveryOut = 2;
+    /// <summary>Of the increments of the solver every second is shown.</summary>
+    private const int Every = 2;
 
     /// <summary>The middle anatomy, and for each of the commonest ways of going wrong the first anatomy that goes so.</summary>
     /// <param name="task">What is inserted.</param>
-    /// <param name="patient">The anatomies.</param>
+    /// <param name="middle">The insertion into the middle anatomy.</param>
+    /// <param name="patient">The sampled anatomies.</param>
     /// <param name="outcomes">What happened in each sampled one.</param>
-    public static IReadOnlyList<InsertionPlay> Of(InsertionTask task, InsertionPatient patient, IReadOnlyList<AnatomyOutcome> outcomes)
+    public static IReadOnlyList<InsertionPlay> Of(InsertionTask task, AnatomyInsertion middle, InsertionPatient patient, IReadOnlyList<AnatomyOutcome> outcomes)
     {
         var wrong = outcomes.Select(static (outcome, i) => (Outcome: outcome, Index: i))
             .Where(static o => o.Outcome is { IsRight: false, Fault.Length: 0 })
@@ -30,9 +29,8 @@ internal static class InsertionPlayer
             .Take(MostWrong);
         return
         [
-            Play(task, 0, patient.Middle, InsertionUnknowns.Middle(task.Wire, task.Stiffness), null),
-            .. wrong.Select(g => Play(
-                task, g.First().Index + 1, patient.Shapes[g.First().Index], InsertionUnknowns.Draw(task.Wire, task.Stiffness, (uint)g.First().Index, patient.Seed), WilsonShare.Of(g.Count(), outcomes.Count))),
+            Play(task, 0, middle, null),
+            .. wrong.Select(g => Play(task, g.First().Index + 1, patient.In(g.First().Index, task), WilsonShare.Of(g.Count(), outcomes.Count))),
         ];
     }
 
@@ -44,9 +42,8 @@ internal static class InsertionPlayer
         _ => outcome.CannulaTip.ToString(),
     };
 
-    private static InsertionPlay Play(InsertionTask task, int anatomy, LumenShape shape, InsertionUnknowns unknowns, Estimate? share)
+    private static InsertionPlay Play(InsertionTask task, int anatomy, AnatomyInsertion insertion, Estimate? share)
     {
-        AnatomyInsertion insertion = new(task, shape, unknowns);
         AnatomyOutcome outcome = insertion.Outcome;
         InsertionFrame[] frames = [.. insertion.Reports.SelectMany((report, part) => Frames(insertion.Lumen, report, PhaseOf(part)))];
         return new InsertionPlay(
@@ -62,8 +59,7 @@ internal static class InsertionPlayer
 
     private static IEnumerable<InsertionFrame> Frames(CavalLumen lumen, InsertionReport report, InsertionPhase phase)
     {
-        int every = phase == InsertionPhase.Removal ? EveryOut : EveryIn;
-        InsertionMoment[] shown = [.. report.Moments.Where((m, i) => m.Assembly.Rod is not null && (i % every == 0 || i == report.Moments.Length - 1))];
+        InsertionMoment[] shown = [.. report.Moments.Where((m, i) => m.Assembly.Rod is not null && (i % Every == 0 || i == report.Moments.Length - 1))];
         foreach (InsertionMoment moment in shown)
         {
             InsertedAssembly assembly = moment.Assembly;

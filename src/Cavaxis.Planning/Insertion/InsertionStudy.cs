@@ -77,10 +77,11 @@ public sealed class InsertionStudy
                 InsertionTask task = new(placed.Role, catalogue.Cannula(placed.DeviceId), placed.Side, placed.Route == AccessRoute.Jugular, placed.Fit!.PlannedDepthCm.Value * 10, options.Wire);
                 AnatomyOutcome[] inEach = patient.Outcomes(task, counter, cancellation);
                 IReadOnlyList<InsertionAdvice> advice = options.Advice ? Advice(task, inEach, counter, cancellation) : [];
+                AnatomyInsertion middle = patient.InMiddle(task);
                 outcomes.Add(inEach);
-                studied.Add(InsertionSummary.Of(task, placed, patient.Middle, patient.InMiddle(task), inEach, advice) with
+                studied.Add(InsertionSummary.Of(task, placed, patient.Middle, middle.Outcome, inEach, advice) with
                 {
-                    Plays = options.Plays ? InsertionPlayer.Of(task, patient, inEach) : [],
+                    Plays = options.Plays ? InsertionPlayer.Of(task, middle, patient, inEach) : [],
                 });
             }
             else

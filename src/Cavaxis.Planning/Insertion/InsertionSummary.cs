@@ -57,7 +57,7 @@ internal static class InsertionSummary
                 inMiddle.FinalPath,
                 [.. outcomes.Select(static o => (IReadOnlyList<Anatomy.Space.Vector3D>)o.WirePath)],
                 [.. outcomes.Select(static o => o.AfterFeed)],
-                AnatomyInsertion.Wanted(task),
+                AnatomyInsertion.Wanted(task.FromNeck),
                 task.Cannula.OuterDiameterMm / 2),
         };
     }

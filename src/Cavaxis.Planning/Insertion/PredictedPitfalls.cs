@@ -1,3 +1,4 @@
+using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Steps;
 
@@ -43,6 +44,6 @@ internal static class PredictedPitfalls
     }
 
     private static string Ends(CannulaInsertion cannula, Func<WireEndShare, double> of) => "wire ends in " + string.Join(", ", cannula.WireEnds
-        .OrderByDescending(of).Where(e => e.End != AnatomyInsertion.Wanted(cannula.Route) && of(e) >= Told).Take(4)
+        .OrderByDescending(of).Where(e => e.End != AnatomyInsertion.Wanted(cannula.Route == AccessRoute.Jugular) && of(e) >= Told).Take(4)
         .Select(e => FormattableString.Invariant($"{PlainWords.FromName(e.End.ToString())} {100 * of(e):F0} %")));
 }

@@ -53,7 +53,7 @@ public partial class RandomAdultsTests
         InsertionTask task = number % 2 == 0
             ? new(CannulaRole.DualLumen, DeviceCatalogue.BuiltIn.Cannula("bicaval-27fr-29cm"), side, true, middle[CavalLandmark.Icaj] + 20 - middle.FromNeck(side, 0), wire)
             : new(CannulaRole.Drainage, DeviceCatalogue.BuiltIn.Cannula("drain-multi-23fr-55cm"), side, false, middle.FromGroin(side, 0) - middle[CavalLandmark.Icaj], wire);
-        InsertionUnknowns unknowns = InsertionUnknowns.Draw(wire, task.Cannula.BendingStiffnessNMm2 ?? InsertionUnknowns.AnyCannula, (uint)number, Seed);
+        InsertionUnknowns unknowns = InsertionUnknowns.Draw(wire, task.Stiffness, (uint)number, Seed);
         AnatomyInsertion insertion = new(task, shape, unknowns);
         return (insertion.Outcome, insertion.Lumen);
     }

@@ -40,8 +40,6 @@ public sealed partial class GoesInPage
 
     private CannulaInsertion? Cannula => Shown is { Cannulae.Count: > 0 } study ? study.Cannulae[Math.Min(cannulaAt, study.Cannulae.Count - 1)] : null;
 
-    private IReadOnlyDictionary<WireClass, InsertionResult> Compared => studies;
-
     private IReadOnlyList<WireClass> Missing => [.. Enum.GetValues<WireClass>().Where(w => !studies.ContainsKey(w))];
 
     private IReadOnlyList<InsertionAdvice> Otherwise => otherwise.GetValueOrDefault(wire)?.Cannulae.FirstOrDefault(c => c.Role == Cannula?.Role)?.Advice ?? [];
@@ -54,7 +52,7 @@ public sealed partial class GoesInPage
     private string WouldChange => studies.Count < 2
         ? "Another wire, a deeper wire, the other side: tried below. Measuring the bend between the cavae."
         : string.Join(" ", studies.Where(s => s.Key != wire && s.Value.EveryCannulaRight is not null).OrderByDescending(static s => s.Value.EveryCannulaRight!.Value).Take(2)
-            .Select(static s => $"{Capital(Word(s.Key))} wire: {GoesInWords.Share(s.Value.EveryCannulaRight!)}."));
+            .Select(static s => $"{GoesInWords.Capital(Word(s.Key))} wire: {GoesInWords.Share(s.Value.EveryCannulaRight!)}."));
 
     private IReadOnlyList<LookNext> Next =>
     [
@@ -235,6 +233,4 @@ public sealed partial class GoesInPage
     private static string Percent(double share) => (share * 100).ToString("F0", System.Globalization.CultureInfo.InvariantCulture);
 
     private static string N(int count) => count.ToString(System.Globalization.CultureInfo.InvariantCulture);
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }
