@@ -63,7 +63,7 @@ public abstract class SignInTests : IAsyncLifetime, IDisposable
         Assert.Equal(43, signed.Token.Length);
         Assert.DoesNotContain(signed.Token, signed.ToString(), StringComparison.Ordinal);
         Assert.Equal("cleo", (await desk.WhoAsync(signed.Token))!.Id.Text);
-        Assert.Null(await desk.WhoAsync(signed.Token[..^1] + "A"));
+        Assert.Null(await desk.WhoAsync((signed.Token[0] == 'A' ? "B" : "A") + signed.Token[1..]));
         await desk.SignOutAsync(signed.Token);
         Assert.Null(await desk.WhoAsync(signed.Token));
         Assert.Equal(
