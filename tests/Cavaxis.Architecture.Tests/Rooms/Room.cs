@@ -25,7 +25,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Records", typeof(Records.Store.IEventStore).Assembly, ["Quantities"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "NSec.Cryptography"]),
         new("Bedside", typeof(Bedside.Stores.RecordPlace).Assembly, ["Course", "Records", "Reports"], []),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Bedside", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
-        new("Web", typeof(Web.Questions.Question).Assembly, ["Reports"], ["Microsoft.Data.Sqlite"]),
+        new("Web", typeof(Web.Questions.Question).Assembly, ["Bedside"], ["Microsoft.Data.Sqlite"]),
     ];
 
     /// <summary>The rooms that compute: pure, so that the same input gives the same bytes everywhere.</summary>
