@@ -108,6 +108,12 @@ public static class RunSheetRule
 
         if (done.View is null)
         {
+            // What is in the hand needs no view.
+            if (step.ShowsIt.Count == 0)
+            {
+                yield break;
+            }
+
             yield return new InputFault(FaultCode.MissingField, "view", "(nothing)", $"a view that can show it: {views}", "Choose the view in which it was seen.");
         }
         else if (step.CannotShowIt.Any(v => v.Words == done.View))

@@ -40,6 +40,18 @@ public sealed class PatientRecords(IEventStore store)
         return new PatientAnswer<Identifier>(decision, id);
     }
 
+    /// <summary>Whether a person may do something with a patient's record. Nothing is read or written for it.</summary>
+    /// <param name="person">Who asks.</param>
+    /// <param name="patient">The patient's identifier as it was given, whatever it is.</param>
+    /// <param name="verb">What they want to do.</param>
+    /// <returns>The decision.</returns>
+    /// <exception cref="StoreFaultException">The store cannot be read.</exception>
+    public async Task<AccessDecision> MayAsync(Person person, string patient, Verb verb)
+    {
+        ArgumentNullException.ThrowIfNull(person);
+        return (await DecideAsync(person, verb, patient)).Decision;
+    }
+
     /// <summary>Reads a patient's record.</summary>
     /// <param name="person">Who asks.</param>
     /// <param name="patient">The patient's identifier as it was given, whatever it is.</param>
