@@ -67,7 +67,7 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
         ArgumentNullException.ThrowIfNull(writings);
         (IReadOnlyList<EventDraft> drafts, IReadOnlyList<InputFault> faults) = WritingCheck.Of(writings, Latest);
         Verb verb = writings.Any(static w => w.Corrects is not null) ? Verb.Correct : Verb.Record;
-        AccessDecision decision = await records.MayAsync(person, patient, verb);
+        AccessDecision decision = await records.MayAsync(person, verb, patient);
         if (decision != AccessDecision.Granted)
         {
             return new PatientAnswer<CourseOutcome>(decision);

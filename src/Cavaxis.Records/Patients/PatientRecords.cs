@@ -40,17 +40,13 @@ public sealed class PatientRecords(IEventStore store)
         return new PatientAnswer<Identifier>(decision, id);
     }
 
-    /// <summary>Whether a person may do something with a patient's record. Nothing is read or written for it.</summary>
+    /// <summary>May a person do something with a patient? Asks the store the same questions whether or not there is such a patient, and gives nothing of the record.</summary>
     /// <param name="person">Who asks.</param>
+    /// <param name="verb">What is to be done.</param>
     /// <param name="patient">The patient's identifier as it was given, whatever it is.</param>
-    /// <param name="verb">What they want to do.</param>
     /// <returns>The decision.</returns>
     /// <exception cref="StoreFaultException">The store cannot be read.</exception>
-    public async Task<AccessDecision> MayAsync(Person person, string patient, Verb verb)
-    {
-        ArgumentNullException.ThrowIfNull(person);
-        return (await DecideAsync(person, verb, patient)).Decision;
-    }
+    public async Task<AccessDecision> MayAsync(Person person, Verb verb, string patient) => (await DecideAsync(person, verb, patient)).Decision;
 
     /// <summary>Reads a patient's record.</summary>
     /// <param name="person">Who asks.</param>
