@@ -60,14 +60,17 @@ public static class SaturationMethodBias
             return null;
         }
 
-        // The bias belongs to the true recirculation, which is what was read less the bias: a few turns settle it.
-        double bias = 0;
-        for (int turn = 0; turn < 5; turn++)
+        // What the method reads rises with the true recirculation, so halving finds the true one that it would have read as it did.
+        double low = 0;
+        double high = 0.999;
+        for (int turn = 0; turn < 40; turn++)
         {
-            bias = Points(Math.Clamp(bySaturation - (bias / 100), 0.001, 0.95), venous, haemoglobin.Value, tension.Value, readings.Conditions, readings.Constants);
+            double middle = (low + high) / 2;
+            double read = middle + (Points(middle, venous, haemoglobin.Value, tension.Value, readings.Conditions, readings.Constants) / 100);
+            (low, high) = read < bySaturation ? (middle, high) : (low, middle);
         }
 
-        return bias;
+        return Math.Max(0, Points(low, venous, haemoglobin.Value, tension.Value, readings.Conditions, readings.Constants));
     }
 
     private static double DrainedSaturation(
