@@ -1,15 +1,22 @@
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.Output;
+using Cavaxis.Cli.RecordVerbs;
+using Cavaxis.Cli.Secrets;
 using Cavaxis.Quantities.Faults;
+using Cavaxis.Records.Faults;
 using Spectre.Console.Cli;
 
 namespace Cavaxis.Cli;
 
 /// <summary>The command line: which verbs there are, and how failures turn into words and exit codes.</summary>
 /// <param name="output">Where results and faults go.</param>
-public sealed class CavaxisApplication(CommandOutput output)
+/// <param name="secrets">Gives passwords; null for those of this process.</param>
+public sealed class CavaxisApplication(CommandOutput output, SecretReader? secrets = null)
 {
     private const string CannulaBranch = "cannula";
+
+    /// <summary>Branches whose arguments are not repeated in faults: someone may have typed a secret among them.</summary>
+    private static readonly string[] RecordBranches = ["record", "people", "patient", "pack"];
 
     /// <summary>Runs one command.</summary>
     /// <param name="args">Arguments after the program's name.</param>
@@ -28,9 +35,20 @@ public sealed class CavaxisApplication(CommandOutput output)
         }
         catch (CommandAppException wrong)
         {
-            output.Faults(
-                [new InputFault(FaultCode.BadOption, "command line", InputFault.Shown(string.Join(' ', args)), "a verb with its options", $"{wrong.Message} See `./run --help`.")],
-                args.Contains("--json"));
+            bool mayHoldSecrets = RecordBranches.Contains(args[0]);
+            string shown = mayHoldSecrets ? $"{args[0]} …" : InputFault.Shown(string.Join(' ', args));
+            string remedy = mayHoldSecrets ? "An argument is missing, unknown or too many; a password is never an argument." : wrong.Message;
+            output.Faults([new InputFault(FaultCode.BadOption, "command line", shown, "a verb with its options", $"{remedy} See `./run --help`.")], args.Contains("--json"));
+            return ExitCode.InputError;
+        }
+        catch (CommandFaultException refused)
+        {
+            output.Refused(refused.Fault, args.Contains("--json"));
+            return ExitCode.InputError;
+        }
+        catch (StoreFaultException refused)
+        {
+            output.Refused(CommandFault.Of(refused.Fault), args.Contains("--json"));
             return ExitCode.InputError;
         }
 #pragma warning disable CA1031 // The last line of defence: whatever else fails becomes exit code 3 in words, never a stack trace.
@@ -43,11 +61,11 @@ public sealed class CavaxisApplication(CommandOutput output)
     }
 
     /// <summary>True where a verb is still to be named: the answer is the list of verbs, and that is no failure.</summary>
-    private static bool IsIncomplete(IReadOnlyList<string> args) => args is [] or [CannulaBranch];
+    private static bool IsIncomplete(IReadOnlyList<string> args) => args is [] or [CannulaBranch] || (args is [string only] && RecordBranches.Contains(only));
 
     private CommandApp Build()
     {
-        CommandApp app = new(new SingleInstanceRegistrar(output));
+        CommandApp app = new(new SingleInstanceRegistrar(output, secrets ?? SecretReader.OfProcess));
         app.Configure(configuration =>
         {
             configuration.SetApplicationName("./run");
@@ -84,6 +102,7 @@ public sealed class CavaxisApplication(CommandOutput output)
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
                 .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif or insertion.");
+            RecordVerbTable.AddTo(configuration);
         });
         return app;
     }

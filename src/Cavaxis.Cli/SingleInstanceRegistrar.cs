@@ -1,13 +1,15 @@
 using Cavaxis.Cli.Output;
+using Cavaxis.Cli.Secrets;
 using Spectre.Console.Cli;
 
 namespace Cavaxis.Cli;
 
 /// <summary>Hands the output to the commands; everything else the framework makes itself.</summary>
 /// <param name="output">The output that commands ask for.</param>
-internal sealed class SingleInstanceRegistrar(CommandOutput output) : ITypeRegistrar, ITypeResolver
+/// <param name="secrets">The passwords that commands ask for.</param>
+internal sealed class SingleInstanceRegistrar(CommandOutput output, SecretReader secrets) : ITypeRegistrar, ITypeResolver
 {
-    private readonly Dictionary<Type, Func<object>> made = new() { [typeof(CommandOutput)] = () => output };
+    private readonly Dictionary<Type, Func<object>> made = new() { [typeof(CommandOutput)] = () => output, [typeof(SecretReader)] = () => secrets };
     private readonly Dictionary<Type, Type> types = [];
 
     /// <inheritdoc/>

@@ -71,6 +71,21 @@ public sealed class CommandOutput
         }
     }
 
+    /// <summary>Writes the refusal of a verb.</summary>
+    /// <param name="fault">The refusal.</param>
+    /// <param name="json">Whether to write JSON, to the stream of results.</param>
+    public void Refused(CommandFault fault, bool json)
+    {
+        if (json)
+        {
+            Told(results, JsonSerializer.Serialize(new CommandFaultList([fault]), CavaxisJson.Options));
+            return;
+        }
+
+        Told(faults, "Refused:");
+        Told(faults, $"  {fault}");
+    }
+
     /// <summary>Says that the program itself failed, without a stack trace.</summary>
     /// <param name="failure">What happened.</param>
     public void Failure(Exception failure)

@@ -32,6 +32,9 @@ public sealed record Person(
     /// <summary>Someone was closed out and can no longer sign in.</summary>
     public static EventKind ClosedOut { get; } = EventKind.Of("person.closed-out");
 
+    /// <summary>A lock after failures to sign in was taken off.</summary>
+    public static EventKind Unlocked { get; } = EventKind.Of("person.unlocked");
+
     /// <summary>The stream about a person.</summary>
     /// <param name="id">Whose.</param>
     /// <returns>Its name.</returns>

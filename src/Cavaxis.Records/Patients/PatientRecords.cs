@@ -40,6 +40,14 @@ public sealed class PatientRecords(IEventStore store)
         return new PatientAnswer<Identifier>(decision, id);
     }
 
+    /// <summary>May a person do something with a patient? Asks the store the same questions whether or not there is such a patient, and gives nothing of the record.</summary>
+    /// <param name="person">Who asks.</param>
+    /// <param name="verb">What is to be done.</param>
+    /// <param name="patient">The patient's identifier as it was given, whatever it is.</param>
+    /// <returns>The decision.</returns>
+    /// <exception cref="StoreFaultException">The store cannot be read.</exception>
+    public async Task<AccessDecision> MayAsync(Person person, Verb verb, string patient) => (await DecideAsync(person, verb, patient)).Decision;
+
     /// <summary>Reads a patient's record.</summary>
     /// <param name="person">Who asks.</param>
     /// <param name="patient">The patient's identifier as it was given, whatever it is.</param>

@@ -178,6 +178,31 @@ public sealed class PeopleRegister(EventStore store, IPasswordHasher hasher)
             : PeopleOutcome.NotThere;
     }
 
+    /// <summary>Lets a name sign in again that was locked after failures.</summary>
+    /// <param name="by">Who asks: an administrator of a programme in which the person has a role.</param>
+    /// <param name="id">The person.</param>
+    /// <returns>What became of it.</returns>
+    /// <exception cref="StoreFaultException">The store cannot be written.</exception>
+    public async Task<PeopleOutcome> UnlockAsync(Person by, Identifier id)
+    {
+        ArgumentNullException.ThrowIfNull(by);
+        id = SignInName(id);
+        AccessDecision[] decisions = await FindAsync(id) is { IsActive: true } person
+            ? [.. person.Roles.Keys.Select(p => AccessRule.Decide(by, Verb.KeepPeople, Identifier.Of(p)))]
+            : [];
+        if (!decisions.Contains(AccessDecision.Granted))
+        {
+            return decisions.Contains(AccessDecision.NotAllowed) ? PeopleOutcome.NotAllowed : PeopleOutcome.NotThere;
+        }
+
+        string nameHash = FingerprintOf(id.Text);
+        await store.AppendAsync(
+            new AppendRequest(Person.StreamOf(id), null, by.Id, new EventDraft(Person.Unlocked, Payload())),
+            context => context.Attempts.Where(a => a.NameHash == nameHash).ExecuteDeleteAsync(),
+            CancellationToken.None);
+        return PeopleOutcome.Done;
+    }
+
     /// <summary>What binds a kept password hash to the chain of events.</summary>
     internal static string FingerprintOf(string hash) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(hash)));
 

@@ -5,7 +5,7 @@ namespace Cavaxis.Architecture.Tests.Rooms;
 /// <summary>A room of the program: its assembly and the rooms it may know.</summary>
 /// <param name="Name">Name, as in <c>Cavaxis.Name</c>.</param>
 /// <param name="Assembly">Its assembly.</param>
-/// <param name="Project">The one or two rooms that its project file names.</param>
+/// <param name="Project">The few rooms that its project file names.</param>
 /// <param name="Packages">Packages that its project file names.</param>
 public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> Project, IReadOnlyList<string> Packages)
 {
@@ -23,7 +23,8 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SharpGLTF.Core", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
         new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
         new("Records", typeof(Records.Store.IEventStore).Assembly, ["Quantities"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "NSec.Cryptography"]),
-        new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Reports", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
+        new("Bedside", typeof(Bedside.Stores.RecordPlace).Assembly, ["Course", "Records", "Reports"], []),
+        new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Bedside", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
         new("Web", typeof(Web.Questions.Question).Assembly, ["Reports"], ["Microsoft.Data.Sqlite"]),
     ];
 
