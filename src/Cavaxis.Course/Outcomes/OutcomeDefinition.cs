@@ -6,4 +6,4 @@ namespace Cavaxis.Course.Outcomes;
 /// <param name="AppliesTo">Kinds of support that can have it.</param>
 /// <param name="IsGood">True when more of it is better.</param>
 /// <param name="Note">What has to be known to read its share; may be empty.</param>
-public sealed record OutcomeDefinition(OutcomeKind Kind, string Words, IReadOnlyList<SupportKind> AppliesTo, bool IsGood, string Note);
+public sealed record OutcomeDefinition(CountedOutcome Kind, string Words, IReadOnlyList<SupportKind> AppliesTo, bool IsGood, string Note);

@@ -13,7 +13,7 @@ public sealed record ProgrammeCase
     /// <param name="ageYears">Age, 0 to 120 years.</param>
     /// <param name="outcomes">What is known: true for happened, false for looked for and not found. What nobody recorded is left out.</param>
     /// <exception cref="InputFaultException">The key is empty, the age out of range, or an outcome does not exist.</exception>
-    public ProgrammeCase(string key, DateOnly beganOn, SupportKind support, double ageYears, IReadOnlyDictionary<OutcomeKind, bool> outcomes)
+    public ProgrammeCase(string key, DateOnly beganOn, SupportKind support, double ageYears, IReadOnlyDictionary<CountedOutcome, bool> outcomes)
     {
         ArgumentNullException.ThrowIfNull(outcomes);
         if (string.IsNullOrWhiteSpace(key))
@@ -21,7 +21,7 @@ public sealed record ProgrammeCase
             throw new InputFaultException(new InputFault(FaultCode.MissingField, nameof(key), "(nothing)", "a key", "Give every case a key of its own."));
         }
 
-        foreach (OutcomeKind kind in outcomes.Keys.Where(static k => !Enum.IsDefined(k)))
+        foreach (CountedOutcome kind in outcomes.Keys.Where(static k => !Enum.IsDefined(k)))
         {
             throw new InputFaultException(new InputFault(FaultCode.NotAChoice, nameof(outcomes), kind.ToString(), "an outcome that is counted", "Leave out what is not counted."));
         }
@@ -44,7 +44,7 @@ public sealed record ProgrammeCase
     public double AgeYears { get; }
 
     /// <summary>What is known of its outcomes.</summary>
-    public IReadOnlyDictionary<OutcomeKind, bool> Outcomes { get; }
+    public IReadOnlyDictionary<CountedOutcome, bool> Outcomes { get; }
 
     /// <summary>Risk of death before discharge that a published score gave before support, 0.001 to 0.999; null when none was computed.</summary>
     /// <exception cref="InputFaultException">Out of range.</exception>
@@ -57,5 +57,5 @@ public sealed record ProgrammeCase
     /// <summary>An outcome.</summary>
     /// <param name="kind">Which.</param>
     /// <returns>True, false, or null when nobody recorded it.</returns>
-    public bool? Of(OutcomeKind kind) => Outcomes.TryGetValue(kind, out bool happened) ? happened : null;
+    public bool? Of(CountedOutcome kind) => Outcomes.TryGetValue(kind, out bool happened) ? happened : null;
 }

@@ -25,7 +25,7 @@ public static class ProgrammeCusum
         CusumCase[] charted =
         [
             .. cases.OrderBy(static c => c.BeganOn).ThenBy(static c => c.Key, StringComparer.Ordinal)
-                .Select(c => (Risk: c.ExpectedDeath ?? riskWithoutScore, Survived: c.Of(OutcomeKind.SurvivedToDischarge)))
+                .Select(c => (Risk: c.ExpectedDeath ?? riskWithoutScore, Survived: c.Of(CountedOutcome.SurvivedToDischarge)))
                 .Where(static c => c is { Risk: not null, Survived: not null })
                 .Select(static c => new CusumCase(c.Risk!.Value, !c.Survived!.Value)),
         ];

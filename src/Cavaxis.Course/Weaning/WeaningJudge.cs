@@ -49,7 +49,7 @@ public static class WeaningJudge
         if (tested is null)
         {
             yield return protocol.HighestTestedFlowLPerMin is double highest
-                ? string.Create(CultureInfo.InvariantCulture, $"The flow was not brought down to {highest:0.#} L/min (lowest {trial.Steps.Min(static s => s.FlowLPerMin):0.0#} L/min); the criteria speak of that flow.")
+                ? string.Create(CultureInfo.InvariantCulture, $"The flow was not brought down to {highest:0.#} L/min ({Lowest(trial)}); the criteria speak of that flow.")
                 : "The sweep was at no step noted as off; the criteria speak of a sweep that is off.";
         }
         else if (tested.DurationMin < protocol.ShortestTestMin)
@@ -57,9 +57,19 @@ public static class WeaningJudge
             yield return string.Create(CultureInfo.InvariantCulture, $"The lowest support was held for {tested.DurationMin:0.#} min; the source holds it for at least {protocol.ShortestTestMin:0} min.");
         }
 
-        foreach (WeaningStep low in trial.Steps.Where(s => s.FlowLPerMin < protocol.LowestFlowLPerMin))
+        if (trial.Steps.FirstOrDefault(static s => s.FlowLPerMin < 0) is WeaningStep backwards)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"From minute {backwards.StartMinute:0.#} the flow ran backwards; the criteria were published for a low forward flow.");
+        }
+
+        foreach (WeaningStep low in trial.Steps.Where(s => s.FlowLPerMin >= 0 && s.FlowLPerMin < protocol.LowestFlowLPerMin))
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"From minute {low.StartMinute:0.#} the flow was {low.FlowLPerMin:0.0#} L/min; the source keeps {protocol.LowestFlowLPerMin:0.#} L/min, because less lets the circuit clot.");
+        }
+
+        if (trial.Steps.Any(static s => s.FlowLPerMin is null))
+        {
+            yield return "The pump flow was not noted at every step.";
         }
 
         if (trial.Kind == WeaningKind.VenoVenousSweep && trial.Steps.Any(static s => s.SweepLPerMin is null))
@@ -67,6 +77,10 @@ public static class WeaningJudge
             yield return "The sweep was not noted at every step.";
         }
     }
+
+    private static string Lowest(WeaningTrial trial) => trial.Steps.Min(static s => s.FlowLPerMin) is double lowest
+        ? string.Create(CultureInfo.InvariantCulture, $"lowest {lowest:0.0#} L/min")
+        : "no flow was noted";
 
     private static IEnumerable<WeaningComparison> Compare(WeaningStep step) => step.Expected.Select(expected =>
     {

@@ -9,22 +9,26 @@ public sealed record WeaningStep
     /// <summary>A step.</summary>
     /// <param name="startMinute">Start since the start of the trial, 0 to 10 080 min.</param>
     /// <param name="durationMin">How long it was held, 0 to 10 080 min.</param>
-    /// <param name="flowLPerMin">Pump flow, 0 to 10 L/min.</param>
+    /// <param name="flowLPerMin">Pump flow, −3 to 10 L/min, negative where it is let run backwards; null when it was not noted.</param>
     /// <param name="sweepLPerMin">Sweep gas, 0 to 20 L/min; null when it was not noted, which is not the same as off.</param>
     /// <param name="readings">What was read at its end; each quantity at most once.</param>
     /// <exception cref="InputFaultException">A number is out of range or a quantity stands twice.</exception>
-    public WeaningStep(double startMinute, double durationMin, double flowLPerMin, double? sweepLPerMin, IReadOnlyList<WeaningReading> readings)
+    public WeaningStep(double startMinute, double durationMin, double? flowLPerMin, double? sweepLPerMin, IReadOnlyList<WeaningReading> readings)
     {
         ArgumentNullException.ThrowIfNull(readings);
         StartMinute = Require.InRange(startMinute, 0, LongestMin, nameof(startMinute), "Give minutes since the start of the trial.");
         DurationMin = Require.InRange(durationMin, 0, LongestMin, nameof(durationMin), "Give the minutes that the step was held.");
-        FlowLPerMin = Require.InRange(flowLPerMin, 0, 10, nameof(flowLPerMin), "Give the pump flow in L/min.");
+        if (flowLPerMin is double flow)
+        {
+            Require.InRange(flow, -3, 10, nameof(flowLPerMin), "Give the pump flow in L/min.");
+        }
+
         if (sweepLPerMin is double sweep)
         {
             Require.InRange(sweep, 0, 20, nameof(sweepLPerMin), "Give the sweep gas flow in L/min, 0 for off.");
         }
 
-        SweepLPerMin = sweepLPerMin;
+        (FlowLPerMin, SweepLPerMin) = (flowLPerMin, sweepLPerMin);
         Readings = Once(readings, nameof(readings));
     }
 
@@ -37,8 +41,8 @@ public sealed record WeaningStep
     /// <summary>How long it was held, min.</summary>
     public double DurationMin { get; }
 
-    /// <summary>Pump flow, L/min.</summary>
-    public double FlowLPerMin { get; }
+    /// <summary>Pump flow, L/min, negative where it ran backwards; null when it was not noted.</summary>
+    public double? FlowLPerMin { get; }
 
     /// <summary>Sweep gas, L/min; null when it was not noted.</summary>
     public double? SweepLPerMin { get; }

@@ -11,7 +11,7 @@ public class ProgrammeReviewTests
     public void Every_outcome_is_counted_of_those_of_whom_it_is_known() => Cases.Sample(static cases =>
     {
         ProgrammeOutcomes outcomes = ProgrammeReview.Of(cases);
-        Assert.Equal(Enum.GetValues<OutcomeKind>(), outcomes.Shares.Select(static s => s.Definition.Kind));
+        Assert.Equal(Enum.GetValues<CountedOutcome>(), outcomes.Shares.Select(static s => s.Definition.Kind));
         Assert.All(outcomes.Shares, share =>
         {
             ProgrammeCase[] can = [.. cases.Where(c => share.Definition.AppliesTo.Contains(c.Support))];
@@ -32,7 +32,7 @@ public class ProgrammeReviewTests
     [InlineData(40, 35, false)]
     public void Small_numbers_are_called_small(int of, int died, bool small)
     {
-        OutcomeShare share = ProgrammeReview.Of(Deaths(of, died)).Shares[(int)OutcomeKind.SurvivedToDischarge];
+        OutcomeShare share = ProgrammeReview.Of(Deaths(of, died)).Shares[(int)CountedOutcome.SurvivedToDischarge];
         Assert.Equal(small, share.IsSmall);
         Assert.Equal(small, share.Words.Contains("small numbers", StringComparison.Ordinal));
         (double low, double high) = WilsonShare.Limits(of - died, of, WilsonShare.NormalQuantile975);
@@ -42,15 +42,15 @@ public class ProgrammeReviewTests
     [Fact]
     public void A_leg_without_a_cannula_in_its_artery_is_not_counted_for_ischaemia()
     {
-        ProgrammeOutcomes outcomes = ProgrammeReview.Of([Case("a", SupportKind.VenoVenous, (OutcomeKind.LimbIschaemia, false)), Case("b", SupportKind.VenoArterial, (OutcomeKind.LimbIschaemia, true))]);
-        OutcomeShare share = outcomes.Shares[(int)OutcomeKind.LimbIschaemia];
+        ProgrammeOutcomes outcomes = ProgrammeReview.Of([Case("a", SupportKind.VenoVenous, (CountedOutcome.LimbIschaemia, false)), Case("b", SupportKind.VenoArterial, (CountedOutcome.LimbIschaemia, true))]);
+        OutcomeShare share = outcomes.Shares[(int)CountedOutcome.LimbIschaemia];
         Assert.Equal((1, 1, 0), (share.Events, share.Known, share.Unknown));
     }
 
     [Fact]
     public void What_was_not_recorded_is_told_and_not_taken_for_well()
     {
-        OutcomeShare share = ProgrammeReview.Of([Case("a", SupportKind.VenoVenous), Case("b", SupportKind.VenoVenous, (OutcomeKind.VenousThrombosis, true))]).Shares[(int)OutcomeKind.VenousThrombosis];
+        OutcomeShare share = ProgrammeReview.Of([Case("a", SupportKind.VenoVenous), Case("b", SupportKind.VenoVenous, (CountedOutcome.VenousThrombosis, true))]).Shares[(int)CountedOutcome.VenousThrombosis];
         Assert.Equal((1, 1, 1), (share.Events, share.Known, share.Unknown));
         Assert.Contains("Not recorded of 1", share.Words, StringComparison.Ordinal);
         Assert.Contains("known of nobody", ProgrammeReview.Of([]).Shares[0].Words, StringComparison.Ordinal);
@@ -110,18 +110,18 @@ public class ProgrammeReviewTests
         Assert.Throws<InputFaultException>(static () => ProgrammeCusum.Deaths([], CusumSetting.Worse, 40));
     }
 
-    private static readonly Dictionary<OutcomeKind, bool> None = [];
+    private static readonly Dictionary<CountedOutcome, bool> None = [];
 
-    private static readonly Gen<ProgrammeCase[]> Cases = Gen.Select(Gen.Enum<SupportKind>(), Gen.Double[0, 90], Gen.Dictionary(Gen.Enum<OutcomeKind>(), Gen.Bool)[0, 8])
+    private static readonly Gen<ProgrammeCase[]> Cases = Gen.Select(Gen.Enum<SupportKind>(), Gen.Double[0, 90], Gen.Dictionary(Gen.Enum<CountedOutcome>(), Gen.Bool)[0, 8])
         .Array[0, 40].Select(static drawn => drawn.Select(static (c, i) => new ProgrammeCase($"case {i}", new DateOnly(2026, 1, 1).AddDays(i), c.Item1, c.Item2, c.Item3)).ToArray());
 
     private static ProgrammeCase[] Deaths(int of, int died) =>
-        [.. Enumerable.Range(0, of).Select(i => Case($"case {i}", SupportKind.VenoArterial, (OutcomeKind.SurvivedToDischarge, i >= died)))];
+        [.. Enumerable.Range(0, of).Select(i => Case($"case {i}", SupportKind.VenoArterial, (CountedOutcome.SurvivedToDischarge, i >= died)))];
 
-    private static ProgrammeCase Case(string key, SupportKind support, params (OutcomeKind Kind, bool Happened)[] outcomes) =>
+    private static ProgrammeCase Case(string key, SupportKind support, params (CountedOutcome Kind, bool Happened)[] outcomes) =>
         new(key, new DateOnly(2026, 1, 1), support, 40, outcomes.ToDictionary(static o => o.Kind, static o => o.Happened));
 
     private static ProgrammeCase Risk(string key, int day, double? risk, bool? survived) => new(
         key, new DateOnly(2026, 1, day), SupportKind.VenoVenous, 40,
-        survived is bool known ? new Dictionary<OutcomeKind, bool> { [OutcomeKind.SurvivedToDischarge] = known } : None) { ExpectedDeath = risk };
+        survived is bool known ? new Dictionary<CountedOutcome, bool> { [CountedOutcome.SurvivedToDischarge] = known } : None) { ExpectedDeath = risk };
 }

@@ -98,6 +98,29 @@ public class WeaningJudgeTests
         Assert.Contains("not noted", judged.Deviations[2], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_flow_that_was_not_noted_or_ran_backwards_is_told()
+    {
+        WeaningJudgement unknown = WeaningJudge.Judge(new(WeaningKind.VenoArterialFlow, [new(0, 15, null, 3, [])]));
+        Assert.Null(unknown.Tested);
+        Assert.Contains("no flow was noted", unknown.Words, StringComparison.Ordinal);
+        WeaningJudgement backwards = WeaningJudge.Judge(new(WeaningKind.VenoArterialFlow, [new(0, 15, 4, 3, []), new(15, 30, -0.7, 0, [])]));
+        Assert.Equal(15, backwards.Tested!.StartMinute);
+        Assert.Contains("ran backwards", Assert.Single(backwards.Deviations), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Readings_of_the_bedside_become_those_of_the_trial()
+    {
+        IReadOnlyList<WeaningReading> readings = WeaningReadings.From(
+            [Reading.Of(ObservedQuantity.OutflowVtiCm, 11, 0.5), Reading.Of(ObservedQuantity.TidalVolumeMl, 420), Reading.Of(ObservedQuantity.LactateMmolPerL, 1), Reading.Of(ObservedQuantity.InspiredOxygenFraction, 0.5)], 70);
+        Assert.Equal([WeaningQuantity.OutflowVtiCm, WeaningQuantity.TidalVolumeMlPerKg, WeaningQuantity.InspiredOxygenFraction], readings.Select(static r => r.Quantity));
+        Assert.Equal((11, 0.5), (readings[0].Value.Value, readings[0].Value.Sd));
+        Assert.Equal(6, readings[1].Value.Value, 12);
+        Assert.Equal(QuantityTable.Of(ObservedQuantity.TidalVolumeMl).UsualSd / 70, readings[1].Value.Sd, 12);
+        Assert.Single(WeaningReadings.From([Reading.Of(ObservedQuantity.OutflowVtiCm, 11), Reading.Of(ObservedQuantity.TidalVolumeMl, 420)], null));
+    }
+
     [Theory]
     [InlineData(12, "more than expected")]
     [InlineData(9, "as expected within the error")]

@@ -1,7 +1,7 @@
 namespace Cavaxis.Course.Outcomes;
 
 /// <summary>What is counted of a course.</summary>
-public enum OutcomeKind
+public enum CountedOutcome
 {
     /// <summary>Left hospital alive.</summary>
     SurvivedToDischarge,
