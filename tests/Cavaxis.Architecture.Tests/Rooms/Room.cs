@@ -21,7 +21,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Mechanics"], []),
         new("Course", typeof(Course.Observations.QuantityTable).Assembly, ["Planning"], ["CsvHelper"]),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SharpGLTF.Core", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
-        new("Validation", typeof(Validation.AllChecks).Assembly, ["Planning"], []),
+        new("Validation", typeof(Validation.AllChecks).Assembly, ["Course"], []),
         new("Records", typeof(Records.Store.IEventStore).Assembly, ["Quantities"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "NSec.Cryptography"]),
         new("Bedside", typeof(Bedside.Stores.RecordPlace).Assembly, ["Course", "Records", "Reports"], []),
         new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Bedside", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
