@@ -15,8 +15,8 @@ public static class CauseForms
     public static IReadOnlyList<CauseForm> All { get; } =
     [
         new(CauseOfChange.Recirculation, "ports", static (p, s) => p.With(Nearer(p.Ports, 0.75 * s))),
-        new(CauseOfChange.Hypovolaemia, "slow", static (p, s) => Lose(p, 0.14 * s, 0.4 * s)),
-        new(CauseOfChange.Hypovolaemia, "without reflex", static (p, s) => Lose(p, 0.11 * s, 0)),
+        new(CauseOfChange.Hypovolaemia, "slow", static (p, s) => Lose(p, 0.18 * s, 0.5 * s)),
+        new(CauseOfChange.Hypovolaemia, "without reflex", static (p, s) => Lose(p, 0.13 * s, 0)),
         new(CauseOfChange.DrainageObstruction, "kink", static (p, s) => Drainage(p, 1 + (3.5 * s))),
         new(CauseOfChange.ReturnObstruction, "membrane", static (p, s) => Times(Times(p, ReturnLinearMmHgPerLPerMin, 1 + (3 * s)), MembraneRatedFlowLPerMin, 1 - (0.2 * s))),
         new(CauseOfChange.ReturnObstruction, "return", static (p, s) => Times(p, ReturnQuadraticMmHgPerLPerMin2, 1 + (3 * s))),

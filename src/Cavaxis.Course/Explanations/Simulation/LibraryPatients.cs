@@ -15,13 +15,14 @@ public static class LibraryPatients
     /// <summary>All, before anything happens; the pump keeps the flow.</summary>
     public static IReadOnlyList<(string Name, SupportKind Support, CirculationParameters Patient)> All { get; } =
     [
-        ("vv adult 1", SupportKind.VenoVenous, Veno("severe-lung-failure", 4.5, (ShuntFraction, 0.6))),
-        ("vv adult 2", SupportKind.VenoVenous, Veno("severe-lung-failure", 3.6, (ShuntFraction, 0.4), (HaemoglobinGPerDl, 8.5)).With(Close)),
-        ("vv adult 3", SupportKind.VenoVenous, Veno("severe-lung-failure", 5.2, (ShuntFraction, 0.85), (BloodVolumeMl, 6000))),
-        ("vv adult 4", SupportKind.VenoVenous, Veno("severe-lung-failure", 4.2, (ShuntFraction, 0.7), (SystemicResistanceMmHgSPerMl, 0.9), (OxygenConsumptionMlPerMin, 210)).With(Close)),
-        ("vv adult 5", SupportKind.VenoVenous, Veno("severe-lung-failure", 4.8, (ShuntFraction, 0.75), (PulmonaryResistanceMmHgSPerMl, 0.18), (InspiredOxygenFraction, 0.5))),
-        ("vv adult 6", SupportKind.VenoVenous, Veno("adult", 3.8, (ShuntFraction, 0.65), (BloodVolumeMl, 5600), (HaemoglobinGPerDl, 11), (PeepCmH2O, 10), (AlveolarSwingCmH2O, 12), (PleuralSwingMmHg, 3), (InspiredOxygenFraction, 0.6))),
-        ("vv child", SupportKind.VenoVenous, Veno("child-20kg", 1.9, (ShuntFraction, 0.65), (PeepCmH2O, 10), (AlveolarSwingCmH2O, 12), (PleuralSwingMmHg, 3), (InspiredOxygenFraction, 0.6))),
+        ("vv adult 1", SupportKind.VenoVenous, Veno("severe-lung-failure", 4.2, (ShuntFraction, 0.8), (InspiredOxygenFraction, 0.6))),
+        ("vv adult 2", SupportKind.VenoVenous, Veno("severe-lung-failure", 3.4, (ShuntFraction, 0.7), (HaemoglobinGPerDl, 8.5), (InspiredOxygenFraction, 0.5)).With(Close)),
+        ("vv adult 3", SupportKind.VenoVenous, Veno("severe-lung-failure", 5, (ShuntFraction, 0.97), (BloodVolumeMl, 6000))),
+        ("vv adult 4", SupportKind.VenoVenous, Veno("severe-lung-failure", 4, (ShuntFraction, 0.85), (SystemicResistanceMmHgSPerMl, 0.9), (BloodVolumeMl, 5300), (InspiredOxygenFraction, 0.5)).With(Close)),
+        ("vv adult 5", SupportKind.VenoVenous, Veno("severe-lung-failure", 4.6, (ShuntFraction, 0.6), (PulmonaryResistanceMmHgSPerMl, 0.18), (InspiredOxygenFraction, 0.5))),
+        ("vv adult 6", SupportKind.VenoVenous, Veno("adult", 3.6, (ShuntFraction, 0.85), (BloodVolumeMl, 5400), (HaemoglobinGPerDl, 10), (PeepCmH2O, 10), (AlveolarSwingCmH2O, 12), (PleuralSwingMmHg, 3), (InspiredOxygenFraction, 0.6))),
+        ("vv adult 7", SupportKind.VenoVenous, Veno("septic-shock", 4.4, (ShuntFraction, 0.75), (BloodVolumeMl, 5400), (SystemicResistanceMmHgSPerMl, 0.6), (PeepCmH2O, 10), (AlveolarSwingCmH2O, 14), (PleuralSwingMmHg, 3), (InspiredOxygenFraction, 0.7))),
+        ("vv child", SupportKind.VenoVenous, Veno("child-20kg", 1.8, (ShuntFraction, 0.85), (PeepCmH2O, 10), (AlveolarSwingCmH2O, 12), (PleuralSwingMmHg, 3), (InspiredOxygenFraction, 0.6))),
         ("va adult 1", SupportKind.VenoArterial, Arterial("cardiogenic-shock", 3.5, (ShuntFraction, 0.15))),
         ("va adult 2", SupportKind.VenoArterial, Arterial("cardiogenic-shock", 4.3, (LeftVentricleElastanceMmHgPerMl, 0.9), (SystemicResistanceMmHgSPerMl, 0.9), (ShuntFraction, 0.35))),
         ("va adult 3", SupportKind.VenoArterial, Arterial("cardiogenic-shock", 3, (LeftVentricleElastanceMmHgPerMl, 1.2), (ShuntFraction, 0.1), (SystemicResistanceMmHgSPerMl, 1), (HaemoglobinGPerDl, 9.5))),
@@ -33,8 +34,9 @@ public static class LibraryPatients
         ("vav adult 2", SupportKind.VenoArterialVenous, Arterial("severe-lung-failure", 5, (ShuntFraction, 0.7), (LeftVentricleElastanceMmHgPerMl, 0.8), (ArterialShareOfReturn, 0.5))),
     ];
 
+    // Lungs at rest: little ventilation of what is still open.
     private static CirculationParameters Veno(string preset, double flow, params (CirculationParameter, double)[] changes) =>
-        CirculationPresets.Of(preset).Parameters().With([.. changes, (CircuitOn, 1), (TargetFlowLPerMin, flow)]);
+        CirculationPresets.Of(preset).Parameters().Times(AlveolarVentilationLPerMin, 0.45).With([.. changes, (CircuitOn, 1), (TargetFlowLPerMin, flow)]);
 
     private static CirculationParameters Arterial(string preset, double flow, params (CirculationParameter, double)[] changes) =>
         CirculationPresets.Of(preset).Parameters().With([(ArterialShareOfReturn, 1), .. changes, (CircuitOn, 1), (TargetFlowLPerMin, flow)]);
