@@ -14,13 +14,21 @@ public static class InventedCauses
         CirculationParameters T(CirculationParameters set, CirculationParameter which, double factor) => set.WithNearest(which, set[which] * factor);
         CirculationParameters A(CirculationParameters set, CirculationParameter which, double more) => set.WithNearest(which, set[which] + more);
         bool first = random.NextDouble() < 0.5;
+
+        // In six of ten such patients the vein closes on the holes, which the settled circulation does not show by itself.
+        if (cause is CauseOfChange.Hypovolaemia or CauseOfChange.AbdominalPressure or CauseOfChange.ThoracicPressure && random.NextDouble() < 0.6)
+        {
+            p = A(T(p, DrainageQuadraticMmHgPerLPerMin2, 1 + (size * U(0.3, 2))), SuctionResistanceMmHgSPerMl, size * U(0, 1));
+        }
+
         switch (cause)
         {
             case CauseOfChange.Recirculation:
                 return p.With(Slipped(p.Ports, size * U(0.4, 0.8), first));
             case CauseOfChange.Hypovolaemia:
-                double reflex = U(0, 0.5) * size;
-                return T(T(T(T(p, BloodVolumeMl, 1 - (size * U(0.11, 0.2))), HeartRatePerMin, 1 + (0.4 * reflex)), SystemicResistanceMmHgSPerMl, 1 + (0.6 * reflex)), SplanchnicZeroVolumeMl, 1 - (0.1 * reflex));
+                // The reflex holds the pressure up, but not above what it was.
+                double reflex = U(0, 1) * size;
+                return T(T(T(T(p, BloodVolumeMl, 1 - (size * U(0.11, 0.2))), HeartRatePerMin, 1 + (0.22 * reflex)), SystemicResistanceMmHgSPerMl, 1 + (0.2 * reflex)), SplanchnicZeroVolumeMl, 1 - (0.03 * reflex));
             case CauseOfChange.DrainageObstruction:
                 return first ? A(T(p, DrainageQuadraticMmHgPerLPerMin2, 1 + (size * U(2, 5))), SuctionResistanceMmHgSPerMl, 0.5 * size) : A(p, DrainageLinearMmHgPerLPerMin, size * U(10, 30) * Math.Pow(p.MassKg / 70, -0.75));
             case CauseOfChange.ReturnObstruction:

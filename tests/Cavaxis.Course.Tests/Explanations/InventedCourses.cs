@@ -17,7 +17,7 @@ public static class InventedCourses
     private const double MisledShare = 0.15;
     private const double TwoCausesShare = 0.12;
     private const double SettingsShare = 0.35;
-    private const int AttemptsForEach = 3;
+    private const int AttemptsForEach = 4;
 
     /// <summary>Share of courses in which a quantity is read, by what it takes; the rest is listed alone.</summary>
     private static readonly Dictionary<SignEffort, double> Read = new() { [SignEffort.Look] = 0.85, [SignEffort.Sample] = 0.55, [SignEffort.Imaging] = 0.3 };
@@ -25,13 +25,22 @@ public static class InventedCourses
     /// <summary>Courses of seeds. A patient who does not settle, or could not live with the numbers, is drawn anew from the same seed's stream.</summary>
     public static IReadOnlyList<InventedCourse> Of(int firstSeed, int count)
     {
-        Plan[] plans = [.. Enumerable.Range(0, count * AttemptsForEach).Select(i => Planned(firstSeed + (i / AttemptsForEach), i / AttemptsForEach, i % AttemptsForEach))];
-        IReadOnlyList<SettledState> before = CirculationSimulator.SettleForComparison([.. plans.Select(static p => p.Patient)]);
-        int[] chosen = [.. Enumerable.Range(0, count).Select(k => Enumerable.Range(k * AttemptsForEach, AttemptsForEach).Cast<int?>().FirstOrDefault(i => Alive(before[i!.Value])) ?? -1).Where(static i => i >= 0)];
-        (Plan Plan, SettledState Before, CirculationParameters After, List<SettingChange> Settings)[] happened = [.. chosen.Select(i =>
+        (Plan Plan, SettledState Before)?[] alive = new (Plan, SettledState)?[count];
+        for (int attempt = 0; attempt < AttemptsForEach; attempt++)
+        {
+            int[] open = [.. Enumerable.Range(0, count).Where(k => alive[k] is null)];
+            Plan[] plans = [.. open.Select(k => Planned(firstSeed + k, k, attempt))];
+            IReadOnlyList<SettledState> settled = CirculationSimulator.SettleForComparison([.. plans.Select(static p => p.Patient)]);
+            for (int i = 0; i < open.Length; i++)
+            {
+                alive[open[i]] = Alive(settled[i]) ? (plans[i], settled[i]) : null;
+            }
+        }
+
+        (Plan Plan, SettledState Before, CirculationParameters After, List<SettingChange> Settings)[] happened = [.. alive.Where(static a => a is not null).Select(static a =>
         {
             List<SettingChange> settings = [];
-            return (plans[i], before[i], Happens(plans[i], PatternBuilder.AtSpeed(before[i]), settings), settings);
+            return (a!.Value.Plan, a.Value.Before, Happens(a.Value.Plan, PatternBuilder.AtSpeed(a.Value.Before), settings), settings);
         })];
         IReadOnlyList<SettledState> after = CirculationSimulator.SettleForComparison([.. happened.Select(static h => h.After)], [.. happened.Select(static h => h.Before)]);
         return [.. happened.Zip(after).Where(static x => x.Second.Settled).Select(static x => Observed(x.First.Plan, x.First.Before, x.Second, x.First.Settings))];
@@ -112,22 +121,26 @@ public static class InventedCourses
             InventedTradeSigns.Apply(cause, plan.Size, second, random);
         }
 
-        SignDefinition[] read = [.. ExplanationKnowledge.BuiltIn.Signs.Where(s => s.Serves(plan.Support) && random.NextDouble() < Read[s.Effort])];
+        SignDefinition[] all = [.. ExplanationKnowledge.BuiltIn.Signs.Where(s => s.Serves(plan.Support))];
+        bool[] chosen = [.. all.Select(s => random.NextDouble() < Read[s.Effort])];
+        SignDefinition[] read = [.. all.Where((_, i) => chosen[i])];
         bool misled = random.NextDouble() < MisledShare;
         int blunder = misled ? random.Next(read.Length) : -1;
-        ObservedSign[] signs = [.. read.Select((s, i) =>
+        ObservedSign Reading(SignDefinition s, double wrong)
         {
             double sd = QuantityTable.Of(s.Quantity).UsualSd;
             double drift = s.LogOffset is null ? s.Drift : s.Drift * (second[s.Quantity] + s.LogOffset.Value);
             double noisy = Noisy(s.Quantity, second[s.Quantity] + (0.7 * drift * InventedPatients.Normal(random)), sd, random);
-            double wrong = i == blunder ? (random.NextDouble() < 0.5 ? -1 : 1) * 6 * Math.Max(sd, drift) : 0;
             bool beforeKnown = s.Effort == SignEffort.Look || random.NextDouble() < 0.8;
             return new ObservedSign(
                 s.Quantity,
                 beforeKnown ? Estimate.Normal(Noisy(s.Quantity, first[s.Quantity], sd, random), sd, Origin.Measured) : null,
-                Estimate.Normal(Kept(s.Quantity, noisy + wrong), sd, Origin.Measured));
-        })];
-        return new InventedCourse(plan.Seed, new TrendWindow(plan.Support, [.. signs], [.. settings]), plan.Causes, misled, $"{before.Parameters.MassKg:F0} kg");
+                Estimate.Normal(Kept(s.Quantity, noisy + (wrong * Math.Max(sd, drift))), sd, Origin.Measured));
+        }
+
+        ObservedSign[] signs = [.. read.Select((s, i) => Reading(s, i == blunder ? (random.NextDouble() < 0.5 ? -6 : 6) : 0))];
+        ObservedSign[] unread = [.. all.Where((_, i) => !chosen[i]).Select(s => Reading(s, 0) with { Before = null })];
+        return new InventedCourse(plan.Seed, new TrendWindow(plan.Support, [.. signs], [.. settings]), plan.Causes, misled, unread);
     }
 
     private static double Noisy(ObservedQuantity quantity, double value, double sd, Random random) => Kept(quantity, value + (sd * InventedPatients.Normal(random)));

@@ -21,13 +21,12 @@ public static class InventedTradeSigns
         (ReturnObstruction, FreeHaemoglobinMgPerL, 1.1, 5, 0.7), (DrainageObstruction, FreeHaemoglobinMgPerL, 1.1, 5, 0.65), (FailingMembrane, FreeHaemoglobinMgPerL, 1, 2.2, 0.5),
         (ReturnObstruction, DDimerMgPerL, 1.1, 2.8, 0.5), (FailingMembrane, DDimerMgPerL, 1.1, 2.8, 0.75), (ReturnObstruction, PlateletsGPerL, 0.55, 0.95, 0.5), (FailingMembrane, PlateletsGPerL, 0.6, 1, 0.7), (HighDemand, PlateletsGPerL, 0.6, 1, 0.5),
         (ReturnObstruction, FibrinogenGPerL, 0.5, 0.95, 0.5), (FailingMembrane, FibrinogenGPerL, 0.6, 1, 0.65), (HighDemand, FibrinogenGPerL, 0.9, 1.5, 0.5),
-        (Hypovolaemia, PumpFlowLPerMin, 0.82, 1, 0.7), (AbdominalPressure, PumpFlowLPerMin, 0.85, 1, 0.6), (ThoracicPressure, PumpFlowLPerMin, 0.85, 1, 0.6),
     ];
 
     private static readonly (CauseOfChange Cause, ObservedQuantity Quantity, double Low, double High, double Shown)[] Shifts =
     [
         (HighDemand, TemperatureCelsius, 0.2, 2.8, 0.7), (Hypovolaemia, HaemoglobinGPerDl, -3, 0.8, 0.8), (AbdominalPressure, PlateauPressureCmH2O, 1, 11, 0.85), (ThoracicPressure, PlateauPressureCmH2O, 2, 16, 0.5),
-        (WorseLungs, PlateauPressureCmH2O, 1, 10, 0.75), (LimbIschaemia, CannulatedLimbSaturationPercent, -34, -10, 0.95), (Hypovolaemia, InletPressureMmHg, -35, 5, 0.7), (AbdominalPressure, InletPressureMmHg, -25, 5, 0.6),
+        (WorseLungs, PlateauPressureCmH2O, 1, 10, 0.75), (LimbIschaemia, CannulatedLimbSaturationPercent, -34, -10, 0.95),
     ];
 
     private static readonly (ObservedQuantity Quantity, double Level, double Spread)[] Usual =

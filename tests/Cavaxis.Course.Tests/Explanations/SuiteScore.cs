@@ -50,6 +50,19 @@ public sealed class SuiteScore
         .OrderBy(static g => g.Key)
         .Select(static g => (g.Key, g.Count(), g.Average(static x => x.Odds), g.Average(static x => x.Right)));
 
+    /// <summary>Share of first causes that is right on average when causes are dealt out at random among courses of the same support.</summary>
+    public double ChanceOfFirst => courses.Zip(odds).Average(x =>
+    {
+        InventedCourse[] kind = [.. courses.Where(c => c.Window.Support == x.First.Window.Support)];
+        return (double)kind.Count(c => c.Causes.Contains(x.Second[0].Cause)) / kind.Length;
+    });
+
+    /// <summary>Calibration error of one drawn set of outcomes that come true exactly as often as the odds say.</summary>
+    public double CalibrationErrorIfPerfect(Random random) => odds
+        .Select(o => (Odds: o[0].Probability, Right: random.NextDouble() < o[0].Probability ? 1.0 : 0))
+        .GroupBy(static x => Math.Min(Bins - 1, (int)(Bins * x.Odds)))
+        .Sum(g => (double)g.Count() / Count * Math.Abs(g.Average(static x => x.Odds) - g.Average(static x => x.Right)));
+
     /// <summary>The same odds against causes dealt out anew among courses of the same support.</summary>
     public SuiteScore Shuffled(int seed)
     {

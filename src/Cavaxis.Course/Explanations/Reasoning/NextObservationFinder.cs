@@ -12,10 +12,9 @@ namespace Cavaxis.Course.Explanations.Reasoning;
 /// </summary>
 internal sealed class NextObservationFinder(HypothesisSet set, TrendWindow window)
 {
-    private const int Nodes = 61;
+    private const int Nodes = 81;
     private const double Reach = 5;
     private const double LeastWeight = 1e-5;
-    private const double LeastGainBits = 1e-4;
     private const int CausesShown = 4;
     private static readonly int Causes = Enum.GetValues<CauseOfChange>().Length;
 
@@ -35,7 +34,7 @@ internal sealed class NextObservationFinder(HypothesisSet set, TrendWindow windo
             }
         }
 
-        return [.. found.Where(static c => c.GainBits > LeastGainBits).OrderByDescending(static c => c.GainBits).Take(3).Select(c => Told(c, odds))];
+        return [.. found.OrderByDescending(static c => c.GainBits).Take(3).Select((c, rank) => Told(c, odds, rank))];
     }
 
     private Candidate Judge(int place, SignDefinition sign, PatternHypothesis[] alive, double before)
@@ -75,7 +74,7 @@ internal sealed class NextObservationFinder(HypothesisSet set, TrendWindow windo
         return new Candidate(place, sign, before - after, old, low, high, [.. mass.Select(m => m.Select(x => x / total).ToArray())]);
     }
 
-    private NextObservation Told(Candidate c, double[] odds)
+    private NextObservation Told(Candidate c, double[] odds, int rank)
     {
         QuantityDefinition words = QuantityTable.Of(c.Sign.Quantity);
 
@@ -104,7 +103,7 @@ internal sealed class NextObservationFinder(HypothesisSet set, TrendWindow windo
             : string.Empty;
         string why = string.Create(
             CultureInfo.InvariantCulture,
-            $"{told}Of the signs without a value now it tells most: it should lower the uncertainty by {c.GainBits:F2} bits, mainly between {set.Knowledge.Causes[top[0]].Words} and {set.Knowledge.Causes[top[1]].Words}.");
+            $"{told}{(rank == 0 ? "Of the signs without a value now it tells most: it" : "It")} should lower the uncertainty by {c.GainBits:F2} bits, mainly between {set.Knowledge.Causes[top[0]].Words} and {set.Knowledge.Causes[top[1]].Words}.");
         return new NextObservation(c.Sign.Quantity, words.Words, c.Sign.Effort, c.GainBits, why, answers);
     }
 

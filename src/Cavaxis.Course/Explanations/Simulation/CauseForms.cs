@@ -7,7 +7,8 @@ namespace Cavaxis.Course.Explanations.Simulation;
 
 /// <summary>
 /// The causes as the library of patterns has them. The sizes are assumptions of this project: from hardly seen to as large as a patient is
-/// brought through. What follows from them is computed (docs/models/explanations.md).
+/// brought through. What follows from them is computed (docs/models/explanations.md). The model does not show a vein that opens and closes on the
+/// holes many times a minute; a drop of the drainage stands in for it.
 /// </summary>
 public static class CauseForms
 {
@@ -16,12 +17,16 @@ public static class CauseForms
     [
         new(CauseOfChange.Recirculation, "ports", static (p, s) => p.With(Nearer(p.Ports, 0.75 * s))),
         new(CauseOfChange.Hypovolaemia, "slow", static (p, s) => Lose(p, 0.18 * s, 0.5 * s)),
+        new(CauseOfChange.Hypovolaemia, "held up by the reflex", static (p, s) => Lose(p, 0.1 * s, 0.6 * s)),
         new(CauseOfChange.Hypovolaemia, "without reflex", static (p, s) => Lose(p, 0.13 * s, 0)),
+        new(CauseOfChange.Hypovolaemia, "vein closes", static (p, s) => Drainage(Lose(p, 0.15 * s, 0.3 * s), 1 + (1.3 * s))),
         new(CauseOfChange.DrainageObstruction, "kink", static (p, s) => Drainage(p, 1 + (3.5 * s))),
         new(CauseOfChange.ReturnObstruction, "membrane", static (p, s) => Times(Times(p, ReturnLinearMmHgPerLPerMin, 1 + (3 * s)), MembraneRatedFlowLPerMin, 1 - (0.2 * s))),
         new(CauseOfChange.ReturnObstruction, "return", static (p, s) => Times(p, ReturnQuadraticMmHgPerLPerMin2, 1 + (3 * s))),
-        new(CauseOfChange.AbdominalPressure, "abdomen", static (p, s) => Plus(Plus(p, CirculationParameter.AbdominalPressureMmHg, 20 * s), PleuralPressureMmHg, 3 * s)),
+        new(CauseOfChange.AbdominalPressure, "abdomen", static (p, s) => Abdomen(p, s)),
+        new(CauseOfChange.AbdominalPressure, "vein closes", static (p, s) => Drainage(Abdomen(p, s), 1 + (1.3 * s))),
         new(CauseOfChange.ThoracicPressure, "tamponade", static (p, s) => Heart(p, s)),
+        new(CauseOfChange.ThoracicPressure, "tamponade, vein closes", static (p, s) => Drainage(Heart(p, s), 1 + (1.3 * s))),
         new(CauseOfChange.ThoracicPressure, "pneumothorax", static (p, s) => Chest(p, s)),
         new(CauseOfChange.HighDemand, "sepsis", static (p, s) => Demand(p, 0.5 * s, 0.45 * s, 0.3 * s)),
         new(CauseOfChange.HighDemand, "waking", static (p, s) => Demand(p, 0.6 * s, 0.1 * s, 0.25 * s)),
@@ -50,6 +55,9 @@ public static class CauseForms
 
     private static CirculationParameters Drainage(CirculationParameters p, double factor) =>
         Times(Times(p, DrainageQuadraticMmHgPerLPerMin2, factor), DrainageLinearMmHgPerLPerMin, factor);
+
+    private static CirculationParameters Abdomen(CirculationParameters p, double s) =>
+        Plus(Plus(p, CirculationParameter.AbdominalPressureMmHg, 20 * s), PleuralPressureMmHg, 3 * s);
 
     private static CirculationParameters Heart(CirculationParameters p, double s) => Times(
         Times(Plus(p, PericardiumScaleMmHg, 9.4 * s), PericardiumVolumeMl, 1 - (0.5 * s)), HeartRatePerMin, 1 + (0.2 * s));
