@@ -23,7 +23,7 @@ public class ExplanationSuiteTests(ITestOutputHelper output)
     // In 99 of 100 samples a share scatters by less than so many standard deviations.
     private const double Scatter = 2.576;
 
-    // Errors of calibration that are allowed beyond those of perfect odds in as many courses: the library has sixteen patients, life has more.
+    // Errors of calibration that are allowed beyond those of perfect odds in as many courses: the library has seventeen patients, life has more.
     private const double CalibrationSlack = 0.05;
     private const int Shuffles = 200;
 
