@@ -13,14 +13,16 @@ internal ref struct JsonTreeBuilder
 
     private readonly ReadOnlySpan<byte> _utf8;
     private readonly FaultLedger _ledger;
+    private readonly int _longestTextBytes;
     private Utf8JsonReader _reader;
     private PlaceCursor _cursor;
     private string _path = string.Empty;
     private int _values;
     private bool _stopped;
 
-    public JsonTreeBuilder(ReadOnlySpan<byte> utf8, FaultLedger ledger)
+    public JsonTreeBuilder(ReadOnlySpan<byte> utf8, FaultLedger ledger, int longestTextBytes)
     {
+        _longestTextBytes = longestTextBytes;
         _utf8 = utf8;
         _ledger = ledger;
         _cursor = new PlaceCursor(utf8);
@@ -172,11 +174,11 @@ internal ref struct JsonTreeBuilder
 
     private readonly PositionedValue Text(TextPlace place)
     {
-        if (_reader.ValueSpan.Length > PositionedJson.LongestTextBytes)
+        if (_reader.ValueSpan.Length > _longestTextBytes)
         {
             _ledger.Add(
                 FaultCode.WrongLength, _path, $"\"{InputFault.Shown(Encoding.UTF8.GetString(_reader.ValueSpan[..200]))}\"",
-                string.Create(CultureInfo.InvariantCulture, $"a text of at most {PositionedJson.LongestTextBytes} bytes"),
+                string.Create(CultureInfo.InvariantCulture, $"a text of at most {_longestTextBytes} bytes"),
                 "Shorten the text.", place);
             return PositionedValue.OfText(string.Empty, place, faulty: true);
         }

@@ -21,7 +21,7 @@ public static class PositionedJson
     /// <summary>Most values in one text. The largest case the format allows holds about two thousand.</summary>
     public const int MostValues = 20_000;
 
-    /// <summary>Longest text value, bytes as written.</summary>
+    /// <summary>Longest text value, bytes as written, where the caller does not say.</summary>
     public const int LongestTextBytes = 32_768;
 
     /// <summary>Longest number, characters as written. A double needs 24.</summary>
@@ -30,8 +30,9 @@ public static class PositionedJson
     /// <summary>Reads a text and records its faults.</summary>
     /// <param name="utf8">The bytes.</param>
     /// <param name="ledger">Takes the faults.</param>
+    /// <param name="longestTextBytes">Longest text value, bytes as written.</param>
     /// <returns>The outermost value; null when a fault stopped the reading. The ledger then holds at least that fault.</returns>
-    public static PositionedValue? Read(ReadOnlySpan<byte> utf8, FaultLedger ledger)
+    public static PositionedValue? Read(ReadOnlySpan<byte> utf8, FaultLedger ledger, int longestTextBytes = LongestTextBytes)
     {
         ArgumentNullException.ThrowIfNull(ledger);
         if (utf8.Length > LargestBytes)
@@ -59,7 +60,7 @@ public static class PositionedJson
             return null;
         }
 
-        return new JsonTreeBuilder(utf8, ledger).Build();
+        return new JsonTreeBuilder(utf8, ledger, longestTextBytes).Build();
     }
 
     internal static void AddTooLarge(FaultLedger ledger, string found) => ledger.Add(
