@@ -138,7 +138,7 @@ public sealed partial class JsonCleaner(DateTimeOffset start, IReadOnlySet<strin
         {
             takenOut.Add(new TakenOut(place, "a moment, told from the start of support"));
             return JsonValue.Create(text.Length == 10
-                ? string.Create(CultureInfo.InvariantCulture, $"day {Math.Floor((time - start).TotalDays):+0;-0;0} from the start of support")
+                ? string.Create(CultureInfo.InvariantCulture, $"day {(time.UtcDateTime.Date - start.UtcDateTime.Date).TotalDays:+0;-0;0} from the start of support")
                 : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor((time - start).TotalMinutes):+0;-0;0} min from the start of support"));
         }
 
