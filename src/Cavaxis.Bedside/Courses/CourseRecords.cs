@@ -55,6 +55,14 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
         return new PatientAnswer<CourseReading>(answer.Decision, answer.Value is StreamReading stream ? EventTranslation.Reading(patient, stream) : null, answer.AuditFault);
     }
 
+    /// <summary>Whether a person may do something with a patient's record, as for showing what they may do.</summary>
+    /// <param name="person">Who asks.</param>
+    /// <param name="patient">The patient's identifier as it was given.</param>
+    /// <param name="verb">What they want to do.</param>
+    /// <returns>The decision.</returns>
+    /// <exception cref="StoreFaultException">The store cannot be read.</exception>
+    public Task<AccessDecision> MayAsync(Person person, string patient, Verb verb) => records.MayAsync(person, verb, patient);
+
     /// <summary>Writes down what happened, all or none. Steps of a run sheet are held against it first.</summary>
     /// <param name="person">Who writes.</param>
     /// <param name="patient">The patient's identifier as it was given.</param>
