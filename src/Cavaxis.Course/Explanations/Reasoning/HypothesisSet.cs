@@ -16,8 +16,13 @@ internal sealed class HypothesisSet
     /// <summary>Readings before tell which patients of the library are alike as if so many of them were independent. Assumption.</summary>
     private const double AlikeReadings = 3;
 
-    private HypothesisSet(ExplanationKnowledge knowledge, IReadOnlyList<PatternHypothesis> all, IReadOnlyList<SignReading> readings) =>
+    private readonly Dictionary<string, SignReading[]> byGroup;
+
+    private HypothesisSet(ExplanationKnowledge knowledge, IReadOnlyList<PatternHypothesis> all, IReadOnlyList<SignReading> readings)
+    {
         (Knowledge, All, Readings) = (knowledge, all, readings);
+        byGroup = readings.GroupBy(static r => r.Sign.Group, StringComparer.Ordinal).ToDictionary(static g => g.Key, static g => g.ToArray(), StringComparer.Ordinal);
+    }
 
     /// <summary>What is known.</summary>
     public ExplanationKnowledge Knowledge { get; }
@@ -50,13 +55,10 @@ internal sealed class HypothesisSet
     public GroupTally Tally(string group, PatternHypothesis hypothesis)
     {
         GroupTally tally = new(Knowledge.CorrelationOf(group), 0, 0, 0, 0);
-        foreach (SignReading reading in Readings)
+        foreach (SignReading reading in byGroup.GetValueOrDefault(group, []))
         {
-            if (reading.Sign.Group == group)
-            {
-                (double residual, double scale) = reading.Against(hypothesis);
-                tally = tally.With(residual, scale, reading.Sign.Direction);
-            }
+            (double residual, double scale) = reading.Against(hypothesis);
+            tally = tally.With(residual, scale, reading.Sign.Direction);
         }
 
         return tally;
@@ -77,8 +79,7 @@ internal sealed class HypothesisSet
 
     private void Weigh()
     {
-        string[] groups = [.. Readings.Select(static r => r.Sign.Group).Distinct(StringComparer.Ordinal)];
-        double[] logs = [.. All.Select(h => h.LogPrior + groups.Sum(g => Tally(g, h).LogDensity()))];
+        double[] logs = [.. All.Select(h => h.LogPrior + byGroup.Keys.Sum(g => Tally(g, h).LogDensity()))];
         double highest = logs.Length == 0 ? 0 : logs.Max();
         double sum = logs.Sum(l => Math.Exp(l - highest));
         for (int i = 0; i < logs.Length; i++)
