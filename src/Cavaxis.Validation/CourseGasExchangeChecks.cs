@@ -55,7 +55,8 @@ public sealed class CourseGasExchangeChecks : IReferenceChecks
                 $"Venous saturation computed from saturations, {name} group: too high", InVitro, 0, excess, "points", Tolerance.AtLeast, 0, "The sign of the bias.");
             yield return Row(
                 $"Venous saturation computed from saturations, {name} group: by how much too high", InVitro, calculated - actual, excess, "points", Tolerance.Absolute, 2 * double.Hypot(sd, calculatedSd),
-                miss ? Note + " Dissolved oxygen explains part of what was measured." : Note) with { KnownMiss = miss };
+                miss ? Note + " Dissolved oxygen explains part of what was measured." : Note) with
+            { KnownMiss = miss };
         }
 
         double mean = groups.Average(static g => Excess(Recirculated, g.Actual / 100, AssumedPostPo2));

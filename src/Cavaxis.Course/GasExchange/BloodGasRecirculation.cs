@@ -110,7 +110,7 @@ public static class BloodGasRecirculation
         {
             return Untold(
                 method,
-                string.Create(CultureInfo.InvariantCulture, $"its 90 % interval would reach from {100 * ratio.Low:0} to {100 * ratio.High:0} %, wider than {WidestIntervalPoints:0} points"),
+                string.Create(CultureInfo.InvariantCulture, $"its 90 % interval would reach from {Shown(ratio.Low)} to {Shown(ratio.High)} %, wider than {WidestIntervalPoints:0} points"),
                 cautions);
         }
 
@@ -133,6 +133,9 @@ public static class BloodGasRecirculation
         new(method, null, $"Recirculation cannot be told by {Name(method)}: {reason}.", cautions);
 
     private static string Name(RecirculationMethod method) => method == RecirculationMethod.Content ? "oxygen content" : "saturation";
+
+    /// <summary>A bound that means nothing any more is not told to the digit.</summary>
+    private static string Shown(double fraction) => fraction < -1 ? "below -100" : fraction > 2 ? "above 200" : (100 * fraction).ToString("0", CultureInfo.InvariantCulture);
 
     private static double Square(double x) => x * x;
 }

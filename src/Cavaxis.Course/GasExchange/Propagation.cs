@@ -16,6 +16,9 @@ internal static class Propagation
     public const int Draws = 4000;
 
     private const double MostLost = 0.1;
+    private const int MostInputs = 8;
+
+    private static readonly double[] Normals = Drawn();
 
     /// <summary>A formula of readings with its error.</summary>
     /// <param name="inputs">The readings, taken as independent.</param>
@@ -23,6 +26,7 @@ internal static class Propagation
     /// <returns>Formula of the best values with the interval of the draws; null when it has no answer there or more than a tenth of the draws have none.</returns>
     public static Estimate? Through(ReadOnlySpan<Estimate> inputs, Func<double[], double> formula)
     {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(inputs.Length, MostInputs, nameof(inputs));
         double[] at = new double[inputs.Length];
         for (int i = 0; i < at.Length; i++)
         {
@@ -36,11 +40,11 @@ internal static class Propagation
         }
 
         List<double> found = new(Draws);
-        for (uint draw = 0; draw < Draws; draw++)
+        for (int draw = 0; draw < Draws; draw++)
         {
             for (int i = 0; i < at.Length; i++)
             {
-                double z = Normal(draw, (uint)i);
+                double z = Normals[(draw * MostInputs) + i];
                 double half = z < 0 ? inputs[i].Value - inputs[i].Low : inputs[i].High - inputs[i].Value;
                 at[i] = inputs[i].Value + (z * Math.Max(0, half) / Estimate.NormalQuantile95);
             }
@@ -61,11 +65,16 @@ internal static class Propagation
         return Estimate.WithInterval(best, drawn.Sd, Math.Min(best, drawn.Low), Math.Max(best, drawn.High), Origin.Calculated);
     }
 
-    /// <summary>Box and Muller 1958 on one counter of the generator.</summary>
-    private static double Normal(uint draw, uint input)
+    /// <summary>The draws, once for all: normal numbers by Box and Muller 1958, one counter of the generator each.</summary>
+    private static double[] Drawn()
     {
-        (uint a, uint b, _, _) = Philox.Bits(draw, input, 0, 0, Seed);
-        double radius = Math.Sqrt(-2 * Math.Log((a + 0.5) / 4294967296.0));
-        return radius * Math.Cos(2 * Math.PI * ((b + 0.5) / 4294967296.0));
+        double[] normals = new double[Draws * MostInputs];
+        for (int i = 0; i < normals.Length; i++)
+        {
+            (uint a, uint b, _, _) = Philox.Bits((uint)(i / MostInputs), (uint)(i % MostInputs), 0, 0, Seed);
+            normals[i] = Math.Sqrt(-2 * Math.Log((a + 0.5) / 4294967296.0)) * Math.Cos(2 * Math.PI * ((b + 0.5) / 4294967296.0));
+        }
+
+        return normals;
     }
 }

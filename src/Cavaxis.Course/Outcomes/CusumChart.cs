@@ -45,11 +45,13 @@ public sealed record CusumChart(CusumSetting Setting, IReadOnlyList<CusumPoint> 
 
         int[] signals = [.. points.Where(static p => p.Signalled).Select(static p => p.Index)];
         double risk = points.Average(static p => p.Case.Risk);
-        double chance = CusumRunLength.Mean([.. points.Select(static p => p.Case.Risk)], setting, 1);
+        double[] risks = [.. points.Select(static p => p.Case.Risk)];
+        double chance = CusumRunLength.Mean(risks, setting, 1);
+        double late = CusumRunLength.Mean(risks, setting, setting.OddsRatio);
         string found = signals.Length == 0 ? "no signal" : string.Create(CultureInfo.InvariantCulture, $"a signal at case {string.Join(", ", signals)}");
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{points.Count} cases, odds changed {setting.OddsRatio:0.##} times looked for: {found}. With the expected risk (mean {100 * risk:0} %) holding, a signal by chance comes after about {chance:0} cases on average. {points[^1].ObservedMinusExpected:+0.0;-0.0;0.0} events against those expected.{Small(points)}");
+            $"{points.Count} cases, odds changed {setting.OddsRatio:0.##} times looked for: {found}. With the expected risk (mean {100 * risk:0} %) holding, a signal by chance comes after about {chance:0} cases on average; with the odds so changed one comes after about {late:0}. {points[^1].ObservedMinusExpected:+0.0;-0.0;0.0} events against those expected.{Small(points)}");
     }
 
     private static string Small(List<CusumPoint> points) => points.Count < ProgrammeReview.FewestCases

@@ -39,7 +39,7 @@ public sealed record CusumSetting
     /// <summary>Halved odds of the event.</summary>
     public static CusumSetting Better { get; } = new(0.5, 4, Steiner);
 
-    private static Source Steiner => new("Steiner et al. 2000, Biostatistics 1:441: limits 4.5 and 4.0 in their example", Certainty.FromMemory);
+    private static Source Steiner => new("Steiner et al. 2000, Biostatistics 1:441: limits 4.5 and 4.0 in their example, as in the examples of a public package", Certainty.SeenSecondHand);
 
     /// <summary>
     /// Weight of one case: log of the likelihood under the changed odds over that under the expected risk, y·ln R − ln(1 − p + R·p).

@@ -119,7 +119,11 @@ public class SupportTests
     {
         MembraneLungReadings now = Lung(4, 65, 99, 400) with
         {
-            PrePco2MmHg = Exact(48), PostPco2MmHg = Exact(35), BaseExcessMmolPerL = Exact(0), SweepLPerMin = Exact(4), ExhaustPco2MmHg = Exact(28),
+            PrePco2MmHg = Exact(48),
+            PostPco2MmHg = Exact(35),
+            BaseExcessMmolPerL = Exact(0),
+            SweepLPerMin = Exact(4),
+            ExhaustPco2MmHg = Exact(28),
         };
         MembraneLungPerformance does = MembraneLungAssessment.Of(now);
         double pre = CarbonDioxideContent.MlPerDl(48, BaseExcess.PhAt(48, 0, 10, 0.65), 10, 0.65, 37);
@@ -153,7 +157,10 @@ public class SupportTests
 
     private static MembraneLungReadings Lung(double flow, double preSaturation, double postSaturation, double postPo2) => new(Exact(flow))
     {
-        HaemoglobinGPerDl = Exact(10), Pre = new(Exact(preSaturation)), Post = new(Exact(postSaturation), Exact(postPo2)), SweepOxygenFraction = Exact(1),
+        HaemoglobinGPerDl = Exact(10),
+        Pre = new(Exact(preSaturation)),
+        Post = new(Exact(postSaturation), Exact(postPo2)),
+        SweepOxygenFraction = Exact(1),
     };
 
     private static MembraneLungReadings Pressures(double flow, double drop) => new(Exact(flow)) { PrePressureMmHg = Exact(200), PostPressureMmHg = Exact(200 - drop) };

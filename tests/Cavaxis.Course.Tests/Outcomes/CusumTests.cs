@@ -86,7 +86,8 @@ public class CusumTests
     {
         CusumChart chart = CusumChart.Of([.. Enumerable.Repeat(new CusumCase(0.3, true), 30)], CusumSetting.Worse);
         Assert.Contains("a signal at case 11, 22", chart.Words, StringComparison.Ordinal);
-        Assert.Contains("by chance comes after about", chart.Words, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"by chance comes after about {CusumRunLength.Mean([0.3], CusumSetting.Worse, 1):0} cases"), chart.Words, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"so changed one comes after about {CusumRunLength.Mean([0.3], CusumSetting.Worse, 2):0}."), chart.Words, StringComparison.Ordinal);
         Assert.Contains("no signal", CusumChart.Of([new(0.3, false)], CusumSetting.Worse).Words, StringComparison.Ordinal);
         Assert.Contains("Small numbers", CusumChart.Of([new(0.3, false)], CusumSetting.Worse).Words, StringComparison.Ordinal);
         Assert.Contains("no chart", CusumChart.Of([], CusumSetting.Worse).Words, StringComparison.Ordinal);

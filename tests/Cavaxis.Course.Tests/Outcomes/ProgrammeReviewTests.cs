@@ -123,5 +123,6 @@ public class ProgrammeReviewTests
 
     private static ProgrammeCase Risk(string key, int day, double? risk, bool? survived) => new(
         key, new DateOnly(2026, 1, day), SupportKind.VenoVenous, 40,
-        survived is bool known ? new Dictionary<CountedOutcome, bool> { [CountedOutcome.SurvivedToDischarge] = known } : None) { ExpectedDeath = risk };
+        survived is bool known ? new Dictionary<CountedOutcome, bool> { [CountedOutcome.SurvivedToDischarge] = known } : None)
+    { ExpectedDeath = risk };
 }
