@@ -66,6 +66,7 @@ public static class WorkspaceHost
         services.AddSingleton<Pages.WhatIf.ICirculationSource, Pages.WhatIf.CirculationSource>();
         services.AddSingleton<Pages.GoesIn.IInsertionSource, Pages.GoesIn.InsertionSource>();
         services.AddScoped<PatientDesk>();
+        services.AddScoped<CourseDesk>();
         services.AddScoped<PlacesKept>();
         services.AddScoped<WaysKept>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuit => circuit.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10))

@@ -15,6 +15,8 @@ public sealed record Question(string Key, string Words, string Asks, char Letter
         new("lie", "Where does it lie?", "Where tip and ports come to lie along the axis, and what moving them does.", 'L'),
         new("goesin", "How does it go in?", "Where wire and cannulae go on their way in, and where they go astray.", 'G'),
         new("whatif", "What if?", "Heart, vessels and circuit as they run, and what a change would do.", 'I'),
+        new("place", "What comes next?", "The steps of the chosen plan as they are done, each with what was seen and by whom.", 'N'),
+        new("run", "How is it running?", "What was observed, what changed, what may be behind it, and what to look at next.", 'R'),
         new("paper", "On paper", "Steps and report to print or hand over.", 'P'),
     ];
 

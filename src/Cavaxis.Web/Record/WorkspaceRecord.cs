@@ -1,3 +1,4 @@
+using Cavaxis.Bedside.Courses;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Engines;
 using Cavaxis.Records.Events;
@@ -22,6 +23,8 @@ public sealed class WorkspaceRecord : IDisposable
         People = new PeopleRegister(store, hasher);
         SignIn = new SignInDesk(store, hasher, clock);
         Cases = new CaseVersions(store);
+        Courses = new CourseRecords(Patients, clock);
+        Clock = clock;
     }
 
     /// <summary>Programme of the patients that were admitted before anyone signed in here.</summary>
@@ -48,6 +51,12 @@ public sealed class WorkspaceRecord : IDisposable
 
     /// <summary>Versions of the cases, read once and kept.</summary>
     public CaseVersions Cases { get; }
+
+    /// <summary>What happened to each patient.</summary>
+    public CourseRecords Courses { get; }
+
+    /// <summary>The clock that dates what is written.</summary>
+    public TimeProvider Clock { get; }
 
     /// <summary>Opens or creates the record.</summary>
     /// <param name="address">Where.</param>

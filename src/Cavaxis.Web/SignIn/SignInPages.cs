@@ -94,6 +94,7 @@ internal static class SignInPages
                 <link rel="stylesheet" href="css/tokens.css" />
                 <link rel="stylesheet" href="css/frame.css" />
                 <link rel="stylesheet" href="css/pages.css" />
+                <link rel="stylesheet" href="css/course.css" />
                 <script src="js/room.js"></script>
             </head>
             <body>
