@@ -44,11 +44,12 @@ public sealed class HostingTests : IDisposable
     public async Task Behind_a_proxy_that_ends_TLS_everything_works_under_the_path_that_it_is_shown_at()
     {
         const string Path = "/cavaxis";
+        RegisteredPeople.Register(folder, folder["data"]);
         using WorkspaceServer server = await WorkspaceServer.StartAsync(
             folder["data"], "--behind-proxy", "--host-name", "localhost", "--base-path", Path);
         await using ProxyInFront proxy = await ProxyInFront.StartAsync(server.Address, Path, folder["chain.pem"], folder["key.pem"]);
         Uri outside = new(new UriBuilder(proxy.Address) { Host = "localhost" }.Uri, Path + "/");
-        IPage page = await browser.OpenElsewhereAsync(outside);
+        IPage page = await browser.OpenElsewhereAsync(outside, "lena");
         List<string> failed = [];
         page.Response += (_, answer) =>
         {
@@ -69,6 +70,7 @@ public sealed class HostingTests : IDisposable
     [Fact]
     public async Task A_proxy_that_asks_under_another_name_is_refused()
     {
+        RegisteredPeople.Register(folder, folder["data"]);
         using WorkspaceServer server = await WorkspaceServer.StartAsync(folder["data"], "--behind-proxy", "--host-name", Name);
         using HttpClient client = new();
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(client, server.Address, "127.0.0.1", forwarded: Name));
@@ -77,8 +79,16 @@ public sealed class HostingTests : IDisposable
         // A name that is not this workspace's is not taken over from the proxy: the pages keep to the name that was asked.
         using HttpRequestMessage foreign = new(HttpMethod.Get, server.Address);
         foreign.Headers.Add("X-Forwarded-Host", "elsewhere.example");
+        foreign.Headers.Add("Accept", "text/html");
         using HttpResponseMessage answer = await client.SendAsync(foreign);
         Assert.DoesNotContain("elsewhere.example", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Others_are_not_let_in_where_nobody_is_registered()
+    {
+        InvalidOperationException refused = await Assert.ThrowsAsync<InvalidOperationException>(() => WorkspaceServer.StartAsync(folder["data"], "--behind-proxy", "--host-name", Name));
+        Assert.Contains("./run record create", refused.Message, StringComparison.Ordinal);
     }
 
     /// <summary>A value goes over the page's own socket into the store and is there after a reload.</summary>
@@ -98,6 +108,7 @@ public sealed class HostingTests : IDisposable
     {
         using HttpRequestMessage request = new(HttpMethod.Get, address);
         request.Headers.Host = host;
+        request.Headers.Add("Accept", "text/html");
         if (forwarded is not null)
         {
             request.Headers.Add("X-Forwarded-Host", forwarded);

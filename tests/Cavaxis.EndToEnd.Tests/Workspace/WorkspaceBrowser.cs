@@ -51,12 +51,18 @@ public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
 
     /// <summary>Opens a page of another server, whose certificate nobody has signed, in a window that shares nothing with others.</summary>
     /// <param name="address">The whole address.</param>
-    public async Task<IPage> OpenElsewhereAsync(Uri address)
+    /// <param name="name">Who signs in first; null where no one does.</param>
+    public async Task<IPage> OpenElsewhereAsync(Uri address, string? name = null)
     {
         IBrowserContext window = await browser!.NewContextAsync(new() { IgnoreHTTPSErrors = true, ReducedMotion = ReducedMotion.Reduce });
         window.SetDefaultTimeout(20_000);
         IPage page = await window.NewPageAsync();
         await page.GotoAsync(address.ToString());
+        if (name is not null)
+        {
+            await RegisteredPeople.SignInAsync(page, name);
+        }
+
         await AliveAsync(page);
         return page;
     }

@@ -166,19 +166,6 @@ public sealed class SqliteCaseShelfTests : IDisposable
         Assert.Equal("--data", fault.Field);
     }
 
-    [Fact]
-    public async Task Demo_cases_are_loaded_once_marked_as_invented_and_free_of_faults()
-    {
-        using SqliteCaseShelf shelf = Open();
-        Assert.Equal(DemoCases.All().Count, await DemoCases.LoadAsync(shelf));
-        Assert.Equal(0, await DemoCases.LoadAsync(shelf));
-        IReadOnlyList<ShelvedCase> all = await shelf.ListAsync();
-        Assert.Equal(DemoCases.All().Count, all.Count);
-        Assert.All(all, static c => Assert.True(c.Invented && c.Title.Length > 0));
-        Assert.Contains(all, static c => c.Title == DemoCases.GuideTitle);
-        Assert.All(DemoCases.All(), static d => Assert.Empty(Web.CaseTexts.CaseCheck.Of(d.Json).Faults));
-    }
-
     private SqliteCaseShelf Open() => new(folder["cases.sqlite"], TimeProvider.System);
 
     private byte[] Copy(string name)
