@@ -1,6 +1,5 @@
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Imports;
-using Cavaxis.Course.Patients;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Patients;

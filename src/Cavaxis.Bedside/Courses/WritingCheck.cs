@@ -1,5 +1,4 @@
 using System.Globalization;
-using Cavaxis.Course.Events;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Events;
 using Cavaxis.Records.Store;

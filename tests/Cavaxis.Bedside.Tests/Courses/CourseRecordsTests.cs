@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
 using Cavaxis.Bedside.Courses;
 using Cavaxis.Course.Events;
+using Cavaxis.Course.Imports;
 using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
 using Cavaxis.Course.RunSheets;
@@ -199,6 +202,29 @@ public abstract class CourseRecordsTests : IAsyncLifetime, IDisposable
         Assert.Equal(["Invented 1 · 40 years, male · on support, day 3 · 1 open complication", "(no title) · not on support"], list.Select(static s => s.Line));
         Assert.Contains(list[0].Last!.Text, new[] { "Complication: haemolysis, watched", "Case saved" });
         Assert.Empty(await courses.ListAsync(Sven));
+    }
+
+    [Fact]
+    public async Task The_good_rows_of_a_file_are_taken_in_once_and_a_second_time_is_told()
+    {
+        string rows = string.Concat(Enumerable.Range(0, 2500).Select(static i => string.Create(CultureInfo.InvariantCulture, $"{Start.AddSeconds(i * 20):yyyy-MM-ddTHH:mm:ssZ},4.{i % 10}\n")));
+        ObservationImport import = ObservationCsv.Read(Encoding.UTF8.GetBytes($"time,pumpFlowLPerMin\nno time,4\n{rows}"), "monitor.csv");
+        FileImports files = new(courses);
+        Assert.Equal((1, 2500), (import.FaultCount, import.Good.Count));
+        Assert.Equal(new PatientAnswer<CourseOutcome>(AccessDecision.NotAllowed), await files.TakeInAsync(Rita, patient, import));
+        Assert.Equal(new PatientAnswer<CourseOutcome>(AccessDecision.NotThere), await files.TakeInAsync(Sven, patient, import));
+
+        // The first part of it, as if the machine had gone down in between.
+        await courses.RecordAsync(Cleo, patient, null, [.. import.Good.Take(100).Select(r => new CourseWriting(import.EventOf(r), r.At))]);
+        Assert.IsType<CourseWritten>((await files.TakeInAsync(Cleo, patient, import)).Value);
+        PatientCourse course = (await Read()).Course;
+        Assert.Equal(2500, course.Series[ObservedQuantity.PumpFlowLPerMin].Points.Count);
+        Assert.Equal((2500, 2500, "monitor.csv"), course.FindImport(import.FileSha256) is { } file ? (file.RowsStanding, file.RowsDeclared, file.FileName) : default);
+
+        Assert.Equal(FaultCode.Contradiction, Assert.Single(Assert.IsType<CourseRefused>((await files.TakeInAsync(Carl, patient, import)).Value).Faults).Code);
+        Assert.Equal(new PatientAnswer<CourseOutcome>(AccessDecision.NotAllowed), await files.TakeInAsync(Rita, patient, import));
+        Assert.Equal(FaultCode.MissingField, Assert.Single(Assert.IsType<CourseRefused>((await files.TakeInAsync(Carl, patient, ObservationCsv.Read("time"u8, "a.csv"))).Value).Faults).Code);
+        Assert.Equal(2502, (await Read()).Version);
     }
 
     private static CourseWriting Flow(double litres, int minute = 0) => new(new Observed { Readings = [Reading.Of(ObservedQuantity.PumpFlowLPerMin, litres)] }, Start.AddMinutes(minute));

@@ -121,7 +121,7 @@ public class CourseEventJsonTests
                     Assert.NotEmpty(refused.Faults);
                 }
             },
-            iter: 3000);
+            iter: 1500);
 
     [Fact]
     public void A_value_beyond_the_range_of_its_quantity_is_named_with_unit_and_place()

@@ -160,7 +160,7 @@ public class ObservationCsvTests
             ObservationImport import = ObservationCsv.Read(bytes, "fuzz");
             Assert.All(import.Good, row => Assert.NotEmpty(CourseEventJson.Write(import.EventOf(row)).ToArray()));
             Assert.All(import.Faults, static f => Assert.DoesNotMatch("^[=+@]", f.Value));
-        }, iter: 3000);
+        }, iter: 1500);
 
     private static ObservationImport Read(string text, TimeSpan? offset = null) => ObservationCsv.Read(Encoding.UTF8.GetBytes(text), "a.csv", offset);
 }

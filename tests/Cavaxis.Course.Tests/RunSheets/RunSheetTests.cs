@@ -149,7 +149,7 @@ public class RunSheetTests
             Assert.All(sheet.Steps.Where(s => s.State != StepState.Open), s => Assert.True(s.Planned.Number < held));
             Assert.All(sheet.Steps.Where(static s => s is { IsHardStop: true, Done: not null }), static s => Assert.True(s.Done!.Event is { View: Bicaval, ConfirmedBy: not null }));
             Assert.Equal(accepted.Count, sheet.Steps.Count(static s => s.State != StepState.Open));
-        }, iter: 500);
+        }, iter: 100);
 
     [Fact]
     public void Times_between_steps_are_told()
