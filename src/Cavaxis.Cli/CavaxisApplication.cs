@@ -1,5 +1,7 @@
+using Cavaxis.Bedside.Sealing;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.Output;
+using Cavaxis.Cli.PackVerbs;
 using Cavaxis.Cli.RecordVerbs;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Quantities.Faults;
@@ -44,6 +46,11 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
         catch (CommandFaultException refused)
         {
             output.Refused(refused.Fault, args.Contains("--json"));
+            return ExitCode.InputError;
+        }
+        catch (SealFaultException refused)
+        {
+            output.Refused(CommandFault.Of(refused.Fault), args.Contains("--json"));
             return ExitCode.InputError;
         }
         catch (StoreFaultException refused)
@@ -103,6 +110,7 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
             configuration.AddCommand<SchemaCommand>("schema")
                 .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif or insertion.");
             RecordVerbTable.AddTo(configuration);
+            PackVerbTable.AddTo(configuration);
         });
         return app;
     }

@@ -1,7 +1,7 @@
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Web;
 using Cavaxis.Web.Host;
-using Cavaxis.Web.Shelf;
+using Cavaxis.Web.Record;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 
@@ -17,12 +17,12 @@ try
         return Done;
     }
 
-    await using WebApplication app = WorkspaceHost.Build<App>(options);
-    await DemoCases.LoadAsync(app.Services.GetRequiredService<ICaseShelf>());
+    using WorkspaceRecord record = await RecordFault.InAsync(() => WorkspaceStart.OpenAsync(options));
+    await using WebApplication app = WorkspaceHost.Build<App>(options, record);
     await app.StartAsync();
     string address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First() + options.BasePath;
     Console.WriteLine($"Workspace: {address}");
-    Console.WriteLine($"Cases are kept in {options.Data}. Stop with Ctrl+C.");
+    Console.WriteLine($"The record is kept in {Cavaxis.Records.Engines.StoreAddress.Of(options.RecordStore).Shown}. Stop with Ctrl+C.");
     if (options.Open)
     {
         Browser.Open(address);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Cavaxis.Bedside.Sealing;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Faults;
 
@@ -19,6 +20,15 @@ public sealed record CommandFault(string Code, string Field, string Value, strin
     {
         ArgumentNullException.ThrowIfNull(fault);
         return new CommandFault(CodeOf(fault.Code), "store", InputFault.Shown(fault.Found), fault.Accepted, fault.Remedy);
+    }
+
+    /// <summary>The refusal of a sealed file.</summary>
+    /// <param name="fault">As the file's reader tells it.</param>
+    /// <returns>The fault.</returns>
+    public static CommandFault Of(SealFault fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        return new CommandFault(CodeOf(fault.Code), "file", InputFault.Shown(fault.Found), fault.Accepted, fault.Remedy);
     }
 
     /// <summary>The stable word of a code.</summary>

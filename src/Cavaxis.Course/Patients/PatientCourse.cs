@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Observations;
+using Cavaxis.Course.RunSheets;
 
 namespace Cavaxis.Course.Patients;
 
@@ -55,6 +56,14 @@ public sealed class PatientCourse
 
     /// <summary>The plan chosen last; null where none was.</summary>
     public Logged<PlanChosen>? Plan => All<PlanChosen>() is { Count: > 0 } plans ? plans[^1] : null;
+
+    /// <summary>The run sheet of that plan; null where no plan was chosen.</summary>
+    public RunSheet? RunSheet => Plan is Logged<PlanChosen> plan
+        ? RunSheet.Of(
+            plan,
+            [.. All<StepDone>().Where(s => Refers(s.Event.PlanEntry, plan.Sequence))],
+            [.. All<StepSkipped>().Where(s => Refers(s.Event.PlanEntry, plan.Sequence))])
+        : null;
 
     /// <summary>Every cannula, in the order in which they were placed; those taken out too.</summary>
     public IReadOnlyList<LyingCannula> Cannulae => cannulae.Value;

@@ -76,6 +76,7 @@ public sealed class Inserter
         double largest = step.Action switch
         {
             InsertionAction.Rotate => settings.TurnRad,
+            InsertionAction.AdvanceCannula => settings.AdvanceMm,
             InsertionAction.WithdrawWire or InsertionAction.WithdrawIntroducer or InsertionAction.WithdrawCannula => settings.WithdrawalMm,
             _ => settings.IncrementMm,
         };

@@ -8,6 +8,7 @@ public sealed record InsertionSettings
 {
     private readonly double spacingMm = 5;
     private readonly double incrementMm = 5;
+    private readonly double advanceMm = 5;
     private readonly double withdrawalMm = 5;
 
     /// <summary>Length of the pieces of the centreline, 0.5 to 50 mm.</summary>
@@ -22,6 +23,13 @@ public sealed record InsertionSettings
     {
         get => incrementMm;
         init => incrementMm = Require.InRange(value, 0.1, 50, "settings.incrementMm", "Give a length in mm.");
+    }
+
+    /// <summary>Length that a cannula goes forward over its wire between two states of rest, 0.1 to 50 mm; halved in the same way. The wire has found the way for it.</summary>
+    public double AdvanceMm
+    {
+        get => advanceMm;
+        init => advanceMm = Require.InRange(value, 0.1, 50, "settings.advanceMm", "Give a length in mm.");
     }
 
     /// <summary>Length drawn back between two states of rest, 0.1 to 50 mm; halved in the same way. What is drawn out leaves its way open, so it may be longer.</summary>

@@ -26,6 +26,7 @@ internal sealed class AnatomyInsertion
     {
         SpacingMm = 7,
         IncrementMm = 7,
+        AdvanceMm = 14,
         WithdrawalMm = 21,
         Relaxation = new RelaxationSettings { ToleranceN = 1e-3, FrictionToleranceN = 5e-3, WallStiffnessNPerMm = 50, MostSteps = 250, MostRounds = 40 },
     };

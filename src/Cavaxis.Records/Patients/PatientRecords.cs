@@ -24,11 +24,14 @@ public sealed class PatientRecords(IEventStore store)
     /// <summary>Takes a new patient in.</summary>
     /// <param name="person">Who asks.</param>
     /// <param name="programme">Programme of the patient.</param>
+    /// <param name="first">What is written down with the admission, all or none; may be nothing.</param>
     /// <returns>The patient's identifier: 128 bits of chance, which no one guesses.</returns>
+    /// <exception cref="InputFaultException">A draft would admit or transfer a patient.</exception>
     /// <exception cref="StoreFaultException">The store cannot be written.</exception>
-    public async Task<PatientAnswer<Identifier>> AdmitAsync(Person person, Identifier programme)
+    public async Task<PatientAnswer<Identifier>> AdmitAsync(Person person, Identifier programme, params IReadOnlyList<EventDraft> first)
     {
         ArgumentNullException.ThrowIfNull(programme);
+        RefuseMoves(first);
         AccessDecision decision = AccessRule.Decide(person, Verb.AdmitPatient, programme);
         if (decision != AccessDecision.Granted)
         {
@@ -36,7 +39,7 @@ public sealed class PatientRecords(IEventStore store)
         }
 
         Identifier id = Identifier.Of(Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)));
-        await store.AppendAsync(new AppendRequest(StreamOf(id), 0, person.Id, Audit.Draft(Admitted, ("programme", programme.Text))));
+        await store.AppendAsync(new AppendRequest(StreamOf(id), 0, person.Id, [Audit.Draft(Admitted, ("programme", programme.Text)), .. first]));
         return new PatientAnswer<Identifier>(decision, id);
     }
 
@@ -78,12 +81,7 @@ public sealed class PatientRecords(IEventStore store)
     public async Task<PatientAnswer<AppendOutcome>> WriteAsync(Person person, string patient, long? expected, params IReadOnlyList<EventDraft> drafts)
     {
         ArgumentNullException.ThrowIfNull(person);
-        ArgumentNullException.ThrowIfNull(drafts);
-        if (drafts.FirstOrDefault(static d => d.Kind == Admitted || d.Kind == Transferred) is EventDraft moves)
-        {
-            throw new InputFaultException(new InputFault(FaultCode.NotAChoice, "kind", moves.Kind.Text, "an event about the patient's course", "Admit or transfer the patient instead."));
-        }
-
+        RefuseMoves(drafts);
         AccessDecision decision = AccessDecision.Granted;
         StreamName? stream = null;
         foreach (Verb verb in drafts.Select(static d => d.Corrects is null ? Verb.Record : Verb.Correct).DefaultIfEmpty(Verb.Record).Distinct())
@@ -142,6 +140,15 @@ public sealed class PatientRecords(IEventStore store)
         return decision == AccessDecision.Granted
             ? new(decision, [.. (await store.ReadKindAsync(Audit.Read)).Events.Where(e => ProgrammeOrNull(e) == programme.Text)])
             : new(decision);
+    }
+
+    private static void RefuseMoves(IReadOnlyList<EventDraft> drafts)
+    {
+        ArgumentNullException.ThrowIfNull(drafts);
+        if (drafts.FirstOrDefault(static d => d.Kind == Admitted || d.Kind == Transferred) is EventDraft moves)
+        {
+            throw new InputFaultException(new InputFault(FaultCode.NotAChoice, "kind", moves.Kind.Text, "an event about the patient's course", "Admit or transfer the patient instead."));
+        }
     }
 
     private static StreamName StreamOf(Identifier patient) => StreamName.In(Area, patient);

@@ -1,7 +1,10 @@
 using Cavaxis.Web.Desk;
 using Cavaxis.Web.Pages.Lie;
 using Cavaxis.Web.Pages.Ways;
+using Cavaxis.Web.Record;
 using Cavaxis.Web.Shelf;
+using Cavaxis.Web.SignIn;
+using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.HttpOverrides;
@@ -20,10 +23,12 @@ public static class WorkspaceHost
     /// <summary>Builds the server; nothing listens yet.</summary>
     /// <typeparam name="TRoot">The outermost component.</typeparam>
     /// <param name="options">How it is to be started.</param>
+    /// <param name="record">The record that it keeps.</param>
     /// <returns>The server.</returns>
-    public static WebApplication Build<TRoot>(WorkspaceOptions options)
+    public static WebApplication Build<TRoot>(WorkspaceOptions options, WorkspaceRecord record)
     {
         ArgumentNullException.ThrowIfNull(options);
+        ArgumentNullException.ThrowIfNull(record);
 
         // Studies keep as many threads busy as there are cores; pages must not wait until the pool notices and adds one.
         ThreadPool.GetMinThreads(out int workers, out int ports);
@@ -51,7 +56,12 @@ public static class WorkspaceHost
         IServiceCollection services = builder.Services;
         services.AddSingleton(options);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton<ICaseShelf>(_ => new SqliteCaseShelf(options.StorePath, TimeProvider.System));
+        services.AddSingleton(record);
+        services.AddScoped<PersonHere>();
+        services.AddScoped<IPersonHere>(static given => given.GetRequiredService<PersonHere>());
+        services.AddScoped<ICaseShelf, RecordCaseShelf>();
+        services.AddAuthentication(SessionScheme.Name).AddScheme<AuthenticationSchemeOptions, SessionScheme>(SessionScheme.Name, null);
+        services.AddRateLimiter(SignInLimit.Configure);
         services.AddSingleton<PlanRunner>();
         services.AddSingleton<Pages.WhatIf.ICirculationSource, Pages.WhatIf.CirculationSource>();
         services.AddSingleton<Pages.GoesIn.IInsertionSource, Pages.GoesIn.InsertionSource>();
@@ -87,8 +97,12 @@ public static class WorkspaceHost
         // Said here, or routes would be looked for before the path is taken off, and the page's socket would not be found.
         app.UseRouting();
         app.Use(SecurityHeaders.AddAsync);
+        app.UseRateLimiter();
+        app.UseAuthentication();
+        app.Use(SignInGate.PassAsync);
         app.UseAntiforgery();
         app.MapStaticAssets();
+        app.MapSignIn();
         app.MapReports();
         app.MapRazorComponents<TRoot>().AddInteractiveServerRenderMode(server => server.ContentSecurityFrameAncestorsPolicy = null);
         return app;

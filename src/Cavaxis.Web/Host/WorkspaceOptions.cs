@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using Cavaxis.Bedside.Stores;
 using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Web.Host;
@@ -9,11 +10,12 @@ public sealed record WorkspaceOptions
 {
     /// <summary>Words for <c>--help</c>.</summary>
     public const string Help = """
-        ./run [workspace] [--port N] [--data DIR] [--no-open]
+        ./run [workspace] [--port N] [--data DIR] [--store ADDRESS] [--no-open]
               [--bind ADDRESS (--certificate FILE.pem --key FILE.pem | --behind-proxy) --host-name NAME [--base-path /PATH]]
 
           --port N          port on this machine; a free one is taken when left out
           --data DIR        folder of the store; $XDG_DATA_HOME/cavaxis when left out
+          --store ADDRESS   where the record is kept: a file, or "Host=...;Database=...;Username=...;Password=..." for PostgreSQL; a file in --data when left out
           --no-open         do not open a browser
           --bind ADDRESS    listen on another address than this machine's own; needs a certificate or --behind-proxy
           --certificate F   certificate chain, PEM; with --key F, its key, PEM
@@ -21,14 +23,15 @@ public sealed record WorkspaceOptions
           --host-name NAME  name that people type in the browser; others are refused
           --base-path /P    path under which the proxy shows the workspace
 
-        Without --bind nothing but this machine reaches it. See docs/workspace.md.
+        Without --bind nothing but this machine reaches it. Beyond this machine people must be registered first, so that each signs in:
+        ./run record create, then ./run people add. See docs/workspace.md.
         """;
 
     /// <summary>Port; 0 for a free one.</summary>
     public int Port { get; init; }
 
     /// <summary>Folder of the store.</summary>
-    public string Data { get; init; } = DefaultData();
+    public string Data { get; init; } = RecordPlace.DataFolder;
 
     /// <summary>Whether to open a browser.</summary>
     public bool Open { get; init; } = true;
@@ -54,8 +57,17 @@ public sealed record WorkspaceOptions
     /// <summary>True when only the words of help are asked for.</summary>
     public bool HelpOnly { get; init; }
 
-    /// <summary>Path of the store's file.</summary>
-    public string StorePath => Path.Combine(Data, "cases.sqlite");
+    /// <summary>Where the record is kept, as it was given; null for a file in <see cref="Data"/>.</summary>
+    public string? Store { get; init; }
+
+    /// <summary>Where the record is kept.</summary>
+    public string RecordStore => Store ?? Path.Combine(Data, RecordPlace.FileName);
+
+    /// <summary>Path of the file in which earlier versions of this program kept cases.</summary>
+    public string OldStorePath => Path.Combine(Data, "cases.sqlite");
+
+    /// <summary>True where others than this machine's own person may reach it.</summary>
+    public bool IsReachable => BehindProxy || !IPAddress.IsLoopback(Bind);
 
     /// <summary>Reads the command line.</summary>
     /// <param name="args">Arguments after <c>workspace</c>.</param>
@@ -76,6 +88,7 @@ public sealed record WorkspaceOptions
                 "--behind-proxy" => options with { BehindProxy = true },
                 "--port" => options with { Port = PortOf(Value(args, ref i, faults), faults) },
                 "--data" => options with { Data = Value(args, ref i, faults) },
+                "--store" => options with { Store = Value(args, ref i, faults) },
                 "--bind" => options with { Bind = AddressOf(Value(args, ref i, faults), faults) },
                 "--certificate" => options with { Certificate = Value(args, ref i, faults) },
                 "--key" => options with { Key = Value(args, ref i, faults) },
@@ -110,15 +123,6 @@ public sealed record WorkspaceOptions
         {
             faults.Add(Fault("--host-name", "(nothing)", "the name that people type in the browser", "Give it, so that requests under other names are refused."));
         }
-    }
-
-    private static string DefaultData()
-    {
-        string? set = Environment.GetEnvironmentVariable("XDG_DATA_HOME");
-        string home = !string.IsNullOrEmpty(set) && Path.IsPathRooted(set)
-            ? set
-            : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "share");
-        return Path.Combine(home, "cavaxis");
     }
 
     private static string Value(IReadOnlyList<string> args, ref int i, List<InputFault> faults)

@@ -21,25 +21,4 @@ public static class DemoCases
             return (name[Folder.Length..], reader.ReadToEnd());
         })];
     }
-
-    /// <summary>Loads them at the first start.</summary>
-    /// <param name="shelf">The shelf.</param>
-    /// <returns>How many were loaded: none where the shelf has patients.</returns>
-    public static async Task<int> LoadAsync(ICaseShelf shelf)
-    {
-        ArgumentNullException.ThrowIfNull(shelf);
-        if ((await shelf.ListAsync()).Count > 0)
-        {
-            return 0;
-        }
-
-        // The list shows the last first: load from the end of the alphabet.
-        IReadOnlyList<(string Name, string Json)> all = All();
-        foreach ((_, string json) in all.Reverse())
-        {
-            await shelf.AddAsync(json, "invented demo case loaded");
-        }
-
-        return all.Count;
-    }
 }
