@@ -36,7 +36,7 @@ public static class EffectiveSupport
     }
 
     /// <summary>Arterial saturation that oxygen balance gives; beside the observed one it tells whether the numbers fit together.</summary>
-    /// <param name="effectiveFlowLPerMin">Effective flow.</param>
+    /// <param name="effectiveFlowLPerMin">Effective flow; more than the output of the heart cannot be and counts as all of it.</param>
     /// <param name="cardiacOutputLPerMin">Output of the heart, above 0 to 20 L/min.</param>
     /// <param name="haemoglobinGPerDl">Haemoglobin, 3 to 25 g/dL.</param>
     /// <param name="postPo2MmHg">Oxygen tension after the membrane lung, 20 to 800 mmHg.</param>
