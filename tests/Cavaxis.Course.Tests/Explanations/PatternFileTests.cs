@@ -2,7 +2,10 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Cavaxis.Course.Explanations.Knowledge;
+using Cavaxis.Course.Explanations.Reasoning;
 using Cavaxis.Course.Explanations.Simulation;
+using Cavaxis.Course.Explanations.Trends;
+using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Course.Tests.Explanations;
 
@@ -24,6 +27,11 @@ public class PatternFileTests
 
         PatternPatient computed = Assert.Single(PatternBuilder.Build(knowledge.Signs, [.. LibraryPatients.All.Where(static p => p.Name == "vv adult 2")]));
         Same(computed, knowledge.Patients.Single(kept => kept.Name == computed.Name), knowledge);
+
+        // Patterns of one patient can stand in for the library: those of a fitted one are made in the same way.
+        ExplanationReport report = Explainer.Explain(knowledge.WithPatients([computed]), new TrendWindow(SupportKind.VenoVenous, [], []));
+        Assert.Equal(1, report.Explanations.Sum(static e => e.Probability), 9);
+        Assert.Throws<InputFaultException>(() => Explainer.Explain(knowledge.WithPatients([computed]), new TrendWindow(SupportKind.VenoArterial, [], [])));
     }
 
     [Fact]

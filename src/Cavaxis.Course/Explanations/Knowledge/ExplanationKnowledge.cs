@@ -11,7 +11,6 @@ namespace Cavaxis.Course.Explanations.Knowledge;
 /// </summary>
 public sealed class ExplanationKnowledge
 {
-    /// <summary>Number standing for "not known" in the pattern file.</summary>
     private static readonly JsonSerializerOptions Reading = new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
@@ -19,7 +18,7 @@ public sealed class ExplanationKnowledge
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false) },
     };
 
-    private static readonly KnowledgeFile File = Read<KnowledgeFile>("explanations.json");
+    private static readonly KnowledgeFile Written = Read<KnowledgeFile>("explanations.json");
 
     private readonly Dictionary<ObservedQuantity, int> places;
     private readonly Dictionary<string, double> correlations;
@@ -29,7 +28,7 @@ public sealed class ExplanationKnowledge
     {
         (Version, Causes, Signs, TradeSigns, Patients) = (version, causes, signs, trade, patients);
         places = signs.Select(static (s, i) => (s.Quantity, i)).ToDictionary(static x => x.Quantity, static x => x.i);
-        correlations = File.Groups.ToDictionary(static g => g.Name, static g => g.Correlation, StringComparer.Ordinal);
+        correlations = Written.Groups.ToDictionary(static g => g.Name, static g => g.Correlation, StringComparer.Ordinal);
     }
 
     /// <summary>The built-in knowledge.</summary>
@@ -54,7 +53,7 @@ public sealed class ExplanationKnowledge
     /// <param name="cause">Cause.</param>
     /// <param name="support">Kind.</param>
     /// <returns>True where it can.</returns>
-    public static bool CanBe(CauseOfChange cause, SupportKind support) => File.Causes[(int)cause].PriorOdds.ContainsKey(support);
+    public static bool CanBe(CauseOfChange cause, SupportKind support) => Written.Causes[(int)cause].PriorOdds.ContainsKey(support);
 
     /// <summary>Place of a quantity among the signs.</summary>
     /// <param name="quantity">Which.</param>
@@ -84,14 +83,14 @@ public sealed class ExplanationKnowledge
     private static ExplanationKnowledge Load()
     {
         PatternFile patterns = Read<PatternFile>("explanation-patterns.json");
-        if (!File.Causes.Select(static c => c.Cause).SequenceEqual(Enum.GetValues<CauseOfChange>()))
+        if (!Written.Causes.Select(static c => c.Cause).SequenceEqual(Enum.GetValues<CauseOfChange>()))
         {
             throw new InvalidOperationException("The table of causes and the list of causes differ.");
         }
 
-        ImmutableArray<PatternPatient> patients = patterns.Signs.SequenceEqual(File.Signs.Select(static s => s.Quantity)) ? patterns.Patients : [];
-        string version = FormattableString.Invariant($"knowledge {File.Version} of {File.Date}, patterns {patterns.Version} of {patterns.Date}");
-        return new ExplanationKnowledge(version, File.Causes, File.Signs, File.TradeSigns, patients);
+        ImmutableArray<PatternPatient> patients = patterns.Signs.SequenceEqual(Written.Signs.Select(static s => s.Quantity)) ? patterns.Patients : [];
+        string version = FormattableString.Invariant($"knowledge {Written.Version} of {Written.Date}, patterns {patterns.Version} of {patterns.Date}");
+        return new ExplanationKnowledge(version, Written.Causes, Written.Signs, Written.TradeSigns, patients);
     }
 
     private static T Read<T>(string name)

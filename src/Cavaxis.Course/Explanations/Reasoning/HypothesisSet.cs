@@ -18,10 +18,11 @@ internal sealed class HypothesisSet
 
     private readonly Dictionary<string, SignReading[]> byGroup;
 
-    private HypothesisSet(ExplanationKnowledge knowledge, IReadOnlyList<PatternHypothesis> all, IReadOnlyList<SignReading> readings)
+    private HypothesisSet(ExplanationKnowledge knowledge, IReadOnlyList<PatternHypothesis> before, IReadOnlyList<SignReading> readings)
     {
-        (Knowledge, All, Readings) = (knowledge, all, readings);
+        (Knowledge, Readings) = (knowledge, readings);
         byGroup = readings.GroupBy(static r => r.Sign.Group, StringComparer.Ordinal).ToDictionary(static g => g.Key, static g => g.ToArray(), StringComparer.Ordinal);
+        All = Weighed(before);
     }
 
     /// <summary>What is known.</summary>
@@ -46,9 +47,7 @@ internal sealed class HypothesisSet
             all.AddRange(OfPatient(knowledge, patients[i], alike[i], between, middle, window));
         }
 
-        HypothesisSet set = new(knowledge, all, readings);
-        set.Weigh();
-        return set;
+        return new HypothesisSet(knowledge, all, readings);
     }
 
     /// <summary>Sums of the measured members of a group under a hypothesis.</summary>
@@ -77,15 +76,12 @@ internal sealed class HypothesisSet
         return [.. odds.Select(o => sum > 0 ? o / sum : 0)];
     }
 
-    private void Weigh()
+    private PatternHypothesis[] Weighed(IReadOnlyList<PatternHypothesis> before)
     {
-        double[] logs = [.. All.Select(h => h.LogPrior + byGroup.Keys.Sum(g => Tally(g, h).LogDensity()))];
+        double[] logs = [.. before.Select(h => h.LogPrior + byGroup.Keys.Sum(g => Tally(g, h).LogDensity()))];
         double highest = logs.Length == 0 ? 0 : logs.Max();
         double sum = logs.Sum(l => Math.Exp(l - highest));
-        for (int i = 0; i < logs.Length; i++)
-        {
-            All[i].Weight = Math.Exp(logs[i] - highest) / sum;
-        }
+        return [.. before.Select((h, i) => h with { Weight = Math.Exp(logs[i] - highest) / sum })];
     }
 
     /// <summary>Middle and spread of every sign between the patients of the library, working scale; usual levels where the model has none.</summary>

@@ -3,7 +3,7 @@ using Cavaxis.Course.Explanations.Knowledge;
 namespace Cavaxis.Course.Explanations.Reasoning;
 
 /// <summary>One form and size of a cause in one patient of the library, with what it expects of each sign.</summary>
-internal sealed class PatternHypothesis
+internal sealed record PatternHypothesis
 {
     /// <summary>Cause.</summary>
     public required CauseOfChange Cause { get; init; }
@@ -24,5 +24,5 @@ internal sealed class PatternHypothesis
     public required double[] LevelSpread { get; init; }
 
     /// <summary>Probability after the signs.</summary>
-    public double Weight { get; set; }
+    public double Weight { get; init; }
 }
