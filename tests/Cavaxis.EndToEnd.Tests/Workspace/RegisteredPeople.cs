@@ -17,9 +17,9 @@ internal static class RegisteredPeople
         File.WriteAllText(password, Password);
         File.SetUnixFileMode(password, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         string store = Path.Combine(data, "record.db");
-        Assert.Equal(ExitCode.Done, CavaxisProcess.Run("record", "create", "--store", store, "--as", "ada", "--name", "Ada (invented)", "--programme", "own", "--password-file", password).Code);
+        Assert.Equal(ExitCode.Done, CavaxisProcess.Run("record", "create", "--store", store, "--as", "ada", "--name", "Ada (invented)", "--programme", "own", "--password-file", password).ExitCode);
         Assert.Equal(ExitCode.Done, CavaxisProcess.Run(
-            "people", "add", "lena", "--name", "Lena (invented)", "--role", "lead", "--programme", "own", "--new-password-file", password, "--store", store, "--as", "ada", "--password-file", password).Code);
+            "people", "add", "lena", "--name", "Lena (invented)", "--role", "lead", "--programme", "own", "--new-password-file", password, "--store", store, "--as", "ada", "--password-file", password).ExitCode);
     }
 
     /// <summary>Signs in on the page that asks for it.</summary>
