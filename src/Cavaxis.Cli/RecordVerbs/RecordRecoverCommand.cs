@@ -12,7 +12,6 @@ using Cavaxis.Records.People;
 using Cavaxis.Records.Store;
 using Spectre.Console.Cli;
 using System.ComponentModel;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 
