@@ -102,7 +102,7 @@ public sealed partial class JsonCleaner(DateTimeOffset start, IReadOnlySet<strin
         }
     }
 
-    private JsonNode? OfNumber(JsonElement element, string place, string field)
+    private JsonValue? OfNumber(JsonElement element, string place, string field)
     {
         double value = element.GetDouble();
         if (Ages.Contains(field) && value > OldestTold)

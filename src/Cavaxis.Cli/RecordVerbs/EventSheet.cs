@@ -1,5 +1,5 @@
-using Cavaxis.Records.Events;
 using System.Text.Json;
+using Cavaxis.Records.Events;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

@@ -1,7 +1,7 @@
+using System.Globalization;
 using Cavaxis.Cli.Output;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Events;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

@@ -2,8 +2,6 @@ using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Events;
 using Cavaxis.Records.Patients;
-using Spectre.Console.Cli;
-using System.ComponentModel;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

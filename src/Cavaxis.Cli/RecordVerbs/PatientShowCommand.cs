@@ -1,3 +1,5 @@
+using System.ComponentModel;
+using System.Globalization;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Quantities.Faults;
@@ -5,8 +7,6 @@ using Cavaxis.Records.Events;
 using Cavaxis.Records.Patients;
 using Cavaxis.Records.Store;
 using Spectre.Console.Cli;
-using System.ComponentModel;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

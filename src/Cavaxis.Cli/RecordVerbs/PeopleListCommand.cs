@@ -1,9 +1,8 @@
+using System.Globalization;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Access;
 using Spectre.Console;
-using Spectre.Console.Cli;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

@@ -1,7 +1,7 @@
+using System.ComponentModel;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Spectre.Console.Cli;
-using System.ComponentModel;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

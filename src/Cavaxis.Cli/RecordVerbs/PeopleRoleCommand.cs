@@ -1,9 +1,9 @@
+using System.ComponentModel;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Events;
 using Spectre.Console.Cli;
-using System.ComponentModel;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

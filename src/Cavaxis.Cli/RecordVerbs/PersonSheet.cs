@@ -1,5 +1,5 @@
-using Cavaxis.Records.Access;
 using System.Collections.Immutable;
+using Cavaxis.Records.Access;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

@@ -1,6 +1,6 @@
+using System.ComponentModel;
 using Cavaxis.Records.Events;
 using Spectre.Console.Cli;
-using System.ComponentModel;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

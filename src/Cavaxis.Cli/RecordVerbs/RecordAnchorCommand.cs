@@ -1,9 +1,9 @@
+using System.ComponentModel;
+using System.Text;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Spectre.Console.Cli;
-using System.ComponentModel;
-using System.Text;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

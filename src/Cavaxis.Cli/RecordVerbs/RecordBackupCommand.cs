@@ -1,9 +1,9 @@
+using System.ComponentModel;
+using System.Globalization;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Keeping;
 using Spectre.Console.Cli;
-using System.ComponentModel;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Quantities.Faults;
@@ -7,7 +8,6 @@ using Cavaxis.Records.Passwords;
 using Cavaxis.Records.People;
 using Cavaxis.Records.Store;
 using Spectre.Console.Cli;
-using System.ComponentModel;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using Cavaxis.Bedside.Stores;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
@@ -11,8 +12,6 @@ using Cavaxis.Records.Passwords;
 using Cavaxis.Records.People;
 using Cavaxis.Records.Store;
 using Spectre.Console.Cli;
-using System.ComponentModel;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

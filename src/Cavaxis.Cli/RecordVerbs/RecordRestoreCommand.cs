@@ -1,3 +1,5 @@
+using System.ComponentModel;
+using System.Globalization;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Chain;
@@ -5,8 +7,6 @@ using Cavaxis.Records.Engines;
 using Cavaxis.Records.Faults;
 using Cavaxis.Records.Keeping;
 using Spectre.Console.Cli;
-using System.ComponentModel;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

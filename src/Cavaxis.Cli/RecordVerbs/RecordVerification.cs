@@ -1,6 +1,6 @@
+using System.Globalization;
 using Cavaxis.Cli.Output;
 using Cavaxis.Records.Chain;
-using System.Globalization;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Chain;
@@ -5,7 +6,6 @@ using Cavaxis.Records.Engines;
 using Cavaxis.Records.Faults;
 using Cavaxis.Records.Keeping;
 using Spectre.Console.Cli;
-using System.ComponentModel;
 
 namespace Cavaxis.Cli.RecordVerbs;
 

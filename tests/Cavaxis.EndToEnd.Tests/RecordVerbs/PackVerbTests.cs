@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using System.Text.Json;
 using Cavaxis.Cli;
 using Cavaxis.EndToEnd.Tests.Programs;
@@ -11,6 +12,7 @@ public sealed class PackVerbTests(RecordFolder record) : IClassFixture<RecordFol
     private const string Question = "Is it recirculation?";
 
     [Fact]
+    [UnsupportedOSPlatform("windows")]
     public void A_question_goes_out_is_answered_without_an_account_and_comes_back_once()
     {
         (string pack, string answer, string page) = (record["a.pack"], record["a.answer"], record["a.html"]);
@@ -27,7 +29,7 @@ public sealed class PackVerbTests(RecordFolder record) : IClassFixture<RecordFol
         Assert.DoesNotContain(record.Patient, text + File.ReadAllText(page), StringComparison.Ordinal);
         Assert.Equal(ExitCode.Done, RecordFolder.Run([Words], "pack", "answer", pack, "--text", "Pull it back 2 cm.", "--by", "night desk (invented)", "--out", answer).Code);
         Assert.Equal(ExitCode.Done, record.As("lena", [Words], "pack", "accept", answer).Code);
-        Assert.Contains("Pull it back 2 cm.", record.As("rita", "patient", "show", record.Patient).Out, StringComparison.Ordinal);
+        Assert.Contains("Pull it back 2 cm.", record.As("rita", "patient", "show", record.Patient, "--json").Out, StringComparison.Ordinal);
         Assert.Equal("answeredAlready", RecordFolder.CodeOf(record.As("cleo", [Words], "pack", "accept", answer, "--json").Out));
         Assert.Equal("otherPack", RecordFolder.CodeOf(record.As("sven", [Words], "pack", "accept", answer, "--json").Out));
         Assert.Equal("notAPack", RecordFolder.CodeOf(record.As("cleo", [Words], "pack", "accept", pack, "--json").Out));

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Cavaxis.Cli;
-using Cavaxis.EndToEnd.Tests.Programs;
 using Microsoft.Data.Sqlite;
 
 namespace Cavaxis.EndToEnd.Tests.RecordVerbs;

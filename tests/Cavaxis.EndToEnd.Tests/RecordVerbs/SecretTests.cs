@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using Cavaxis.Cli;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.EndToEnd.Tests.Programs;
@@ -39,6 +40,7 @@ public sealed class SecretTests(RecordFolder record) : IClassFixture<RecordFolde
     }
 
     [Fact]
+    [UnsupportedOSPlatform("windows")]
     public void A_password_file_is_read_where_it_is_for_its_owner_alone()
     {
         string file = record["password.txt"];
