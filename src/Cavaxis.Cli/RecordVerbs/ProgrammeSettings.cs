@@ -5,7 +5,7 @@ using Spectre.Console.Cli;
 namespace Cavaxis.Cli.RecordVerbs;
 
 /// <summary>What verbs take that are about one programme.</summary>
-public class ProgrammeSettings : PersonSettings
+public sealed class ProgrammeSettings : PersonSettings
 {
     /// <summary>The programme.</summary>
     [CommandOption("--programme <NAME>")]

