@@ -80,7 +80,7 @@ public class CourseTests(WorkspaceBrowser browser)
 
         await page.ReloadAsync();
         await WorkspaceBrowser.AliveAsync(page);
-        await Expect(page.Locator(".timeline")).ToContainTextAsync("pump flow");
+        await Expect(page.Locator(".timeline")).ToContainTextAsync("Pump flow");
         ILocator taking = page.Locator(".timeline li", new() { HasText = "pump flow" }).First.Locator("button");
         await taking.ClickAsync();
         await taking.ClickAsync();
