@@ -45,7 +45,7 @@ public class LumenSymmetryTests
             static (heading, other, place, radii) =>
             {
                 SweptTube tube = new TubeSketch(default, heading.Unit, [(60, heading.Unit)], radii).Made();
-                Vector3D normal = heading.Unit.Cross(other).Length > 0.05 ? heading.Unit.Cross(other).Unit : heading.Unit.Cross(new Vector3D(heading.Y, heading.Z, -heading.X)).Unit;
+                Vector3D normal = heading.Unit.Cross(other).Length > 0.05 ? heading.Unit.Cross(other).Unit : heading.Unit.Cross(Math.Abs(heading.Unit.X) < 0.6 ? new Vector3D(1, 0, 0) : new Vector3D(0, 1, 0)).Unit;
                 Vector3D Mirror(Vector3D v) => v - (2 * v.Dot(normal) * normal);
                 Vector3D at = LumenGen.Place(tube, place);
                 Assert.Equal(tube.At(at).DistanceMm, tube.At(Mirror(at)).DistanceMm, 1e-9);
