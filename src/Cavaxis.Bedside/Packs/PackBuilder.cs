@@ -3,6 +3,7 @@ using Cavaxis.Bedside.DeIdentification;
 using Cavaxis.Course.Events;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Events;
+using Cavaxis.Records.Patients;
 
 namespace Cavaxis.Bedside.Packs;
 
@@ -12,7 +13,7 @@ public static class PackBuilder
     private static readonly string SupportStarted = CourseEventTable.Of<SupportStarted>().Text;
 
     private static readonly HashSet<string> LeftOut =
-        ["patient.admitted", "patient.transferred", CourseEventTable.Of<OpinionAsked>().Text, CourseEventTable.Of<OpinionAnswered>().Text];
+        [PatientRecords.Admitted.Text, PatientRecords.Transferred.Text, CourseEventTable.Of<OpinionAsked>().Text, CourseEventTable.Of<OpinionAnswered>().Text];
 
     /// <summary>Makes it.</summary>
     /// <param name="source">What it is made of.</param>

@@ -18,8 +18,15 @@ public sealed class PatientRecords(IEventStore store)
     /// <summary>Area of the streams of patients.</summary>
     public const string Area = "patient";
 
-    private static readonly EventKind Admitted = EventKind.Of("patient.admitted");
-    private static readonly EventKind Transferred = EventKind.Of("patient.transferred");
+    /// <summary>A patient was taken in: <c>{"programme"}</c>; the first event of every patient.</summary>
+    public static EventKind Admitted { get; } = EventKind.Of("patient.admitted");
+
+    /// <summary>A patient was given over to another programme: <c>{"programme"}</c>.</summary>
+    public static EventKind Transferred { get; } = EventKind.Of("patient.transferred");
+
+    /// <summary>An identifier for a new patient: 128 bits of chance, which no one guesses.</summary>
+    /// <returns>The identifier.</returns>
+    public static Identifier NewId() => Identifier.Of(Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)));
 
     /// <summary>Takes a new patient in.</summary>
     /// <param name="person">Who asks.</param>
@@ -38,7 +45,7 @@ public sealed class PatientRecords(IEventStore store)
             return new PatientAnswer<Identifier>(decision);
         }
 
-        Identifier id = Identifier.Of(Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)));
+        Identifier id = NewId();
         await store.AppendAsync(new AppendRequest(StreamOf(id), 0, person.Id, [Audit.Draft(Admitted, ("programme", programme.Text)), .. first]));
         return new PatientAnswer<Identifier>(decision, id);
     }

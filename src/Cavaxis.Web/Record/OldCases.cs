@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Events;
+using Cavaxis.Records.Patients;
 using Cavaxis.Records.Store;
 using Cavaxis.Web.Shelf;
 
@@ -13,8 +14,6 @@ public sealed class OldCases(WorkspaceRecord record)
 {
     /// <summary>What the earlier store's file is called once all of it is in the record.</summary>
     public const string MovedSuffix = ".moved-into-record";
-
-    private static readonly EventKind Admitted = EventKind.Of("patient.admitted");
 
     /// <summary>
     /// Moves the earlier store. Each patient goes in as a whole or not at all, under the same identifier, so that a move that was cut off goes on at the next
@@ -56,7 +55,7 @@ public sealed class OldCases(WorkspaceRecord record)
     /// <exception cref="Records.Faults.StoreFaultException">The record cannot be written.</exception>
     public async Task<int> LoadDemoAsync()
     {
-        if ((await record.Store.StreamsAsync(Records.Patients.PatientRecords.Area)).Count > 0)
+        if ((await record.Store.StreamsAsync(PatientRecords.Area)).Count > 0)
         {
             return 0;
         }
@@ -65,8 +64,8 @@ public sealed class OldCases(WorkspaceRecord record)
         IReadOnlyList<(string Name, string Json)> all = DemoCases.All();
         foreach ((_, string json) in all.Reverse())
         {
-            string id = Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(16));
-            await AddAsync(Identifier.Of(id), Audit.Program, [new CaseVersion(id, 1, TimeProvider.System.GetUtcNow(), "invented demo case loaded", json)]);
+            Identifier id = PatientRecords.NewId();
+            await AddAsync(id, Audit.Program, [new CaseVersion(id.Text, 1, TimeProvider.System.GetUtcNow(), "invented demo case loaded", json)]);
         }
 
         return all.Count;
@@ -75,7 +74,7 @@ public sealed class OldCases(WorkspaceRecord record)
     private async Task<bool> AddAsync(Identifier id, Identifier who, List<CaseVersion> versions)
     {
         CanonicalJson programme = CanonicalJson.Of(new JsonObject { ["programme"] = WorkspaceRecord.OwnProgramme.Text }.ToJsonString());
-        List<EventDraft> drafts = [new(Admitted, programme, versions[0].SavedAt)];
+        List<EventDraft> drafts = [new(PatientRecords.Admitted, programme, versions[0].SavedAt)];
         for (int i = 0; i < versions.Count; i++)
         {
             // The admission is the first event, so version n stands at n + 1 and was made from the one before it.

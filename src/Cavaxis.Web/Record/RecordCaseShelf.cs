@@ -12,8 +12,6 @@ namespace Cavaxis.Web.Record;
 /// <summary>The shelf of the person who is here, in the record: each version is an event of its patient. One for each window.</summary>
 public sealed class RecordCaseShelf : ICaseShelf, IDisposable
 {
-    private static readonly EventKind Admitted = EventKind.Of("patient.admitted");
-
     private readonly WorkspaceRecord record;
     private readonly IPersonHere here;
 
@@ -123,5 +121,5 @@ public sealed class RecordCaseShelf : ICaseShelf, IDisposable
 
     /// <summary>Asks the record, which keeps the question.</summary>
     private async Task<bool> IsGrantedAsync(string id) =>
-        (await record.Patients.ReadAsync(await here.NowAsync(), id, Admitted)).Decision == AccessDecision.Granted;
+        (await record.Patients.ReadAsync(await here.NowAsync(), id, PatientRecords.Admitted)).Decision == AccessDecision.Granted;
 }

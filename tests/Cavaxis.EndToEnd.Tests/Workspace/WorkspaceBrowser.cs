@@ -1,4 +1,5 @@
 using Cavaxis.EndToEnd.Tests.Programs;
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Cavaxis.EndToEnd.Tests.Workspace;
@@ -69,6 +70,14 @@ public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
 
     /// <summary>Waits until the page can be worked with.</summary>
     public static Task AliveAsync(IPage page) => page.Locator("html[data-alive]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+
+    /// <summary>No serious or critical finding on the page as it stands.</summary>
+    public static async Task CleanAsync(IPage page)
+    {
+        var result = await page.RunAxe();
+        Assert.NotEmpty(result.Passes);
+        Assert.Empty(result.Violations.Where(static v => v.Impact is "serious" or "critical").Select(static v => $"{v.Id} {string.Join(" | ", v.Nodes.Select(static n => n.Html).Take(3))}"));
+    }
 
     /// <summary>Makes a patient with the least that is needed and opens it in a window.</summary>
     public async Task<IPage> NewPatientAsync(string title)
