@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using UglyToad.PdfPig;
 using static Microsoft.Playwright.Assertions;
@@ -104,6 +105,9 @@ public class HandTests(WorkspaceBrowser browser)
         await row.Locator("input[inputmode=decimal]").First.PressAsync("Tab");
         await Expect(page.Locator(".line-plan")).ToContainTextAsync("Support that runs, V-V two site", new() { Timeout = Patience });
         await Expect(page.Locator(".line-cannula")).ToHaveCountAsync(1, new() { Timeout = Patience });
+
+        // The line is drawn from role and vein alone: the length is saved only once its field counts as answered.
+        await Expect(row.Locator(".field:has(input[inputmode=decimal])").First).Not.ToHaveClassAsync(new Regex("is-open"), new() { Timeout = Patience });
         await page.ReloadAsync();
         await WorkspaceBrowser.AliveAsync(page);
         await Expect(row.Locator("input[inputmode=decimal]").First).ToHaveValueAsync("15");

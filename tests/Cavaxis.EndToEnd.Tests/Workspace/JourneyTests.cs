@@ -115,6 +115,7 @@ public class JourneyTests(WorkspaceBrowser browser)
         await page.ReloadAsync();
         await Expect(page.Locator(".guide")).ToContainTextAsync("Step 7 of 7");
         await page.ClickAsync("#guide-leave");
+        await Expect(page.Locator(".guide")).ToHaveCountAsync(0);
         await page.ReloadAsync();
         await WorkspaceBrowser.AliveAsync(page);
         await Expect(page.Locator(".guide")).ToHaveCountAsync(0);
