@@ -9,6 +9,9 @@ public abstract class CoursePage : PatientPage
     [Inject]
     public Desk.CourseDesk CourseDesk { get; private set; } = null!;
 
+    /// <summary>False until the record was read: nothing may be said of what runs before that.</summary>
+    protected bool IsRead { get; private set; }
+
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
@@ -23,6 +26,7 @@ public abstract class CoursePage : PatientPage
         if (IsFound)
         {
             await CourseDesk.OpenAsync(Id);
+            IsRead = true;
             OnCourse();
         }
     }

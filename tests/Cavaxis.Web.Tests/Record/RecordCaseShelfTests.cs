@@ -1,4 +1,5 @@
 using Cavaxis.Bedside.Courses;
+using Cavaxis.Bedside.Readouts;
 using Cavaxis.Course.Positions;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
@@ -6,7 +7,6 @@ using Cavaxis.Records.Engines;
 using Cavaxis.Records.Events;
 using Cavaxis.Records.Keeping;
 using Cavaxis.Records.Passwords;
-using Cavaxis.Web.Pages.Run;
 using Cavaxis.Web.Record;
 using Cavaxis.Web.Shelf;
 
@@ -54,7 +54,7 @@ public sealed class RecordCaseShelfTests : IAsyncLifetime, IDisposable
         Assert.Equal(2, read.Course.CannulaeIn.Count);
         Assert.NotNull(read.Course.Running);
         Assert.True(running.Invented);
-        RunningTrend trend = RunningTrend.Of(read.Course, record.Clock.GetUtcNow())!;
+        CourseTrend trend = CourseTrend.Of(read.Course, record.Clock.GetUtcNow())!;
         Assert.Equal("Recirculation", trend.Report.Explanations[0].Cause.ToString());
         Assert.Single(PositionReview.Of(read.Course.CannulaeIn.Single(static c => c.Name == "venous return")).Warnings, static w => w.Rule == PositionRule.Depth);
     }
