@@ -31,17 +31,23 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
     public async Task<PatientAnswer<CourseOutcome>> AdmitAsync(Person person, Identifier programme, string caseText)
     {
         CourseWriting first = new(new CaseSaved { CaseText = caseText });
-        IReadOnlyList<InputFault> faults = WritingCheck.Of([first], Latest).Faults;
+        (IReadOnlyList<EventDraft> drafts, IReadOnlyList<InputFault> faults) = WritingCheck.Of([first], Latest);
         AccessDecision decision = AccessRule.Decide(person, Verb.AdmitPatient, programme);
         if (decision == AccessDecision.Granted && faults.Count > 0)
         {
             return new PatientAnswer<CourseOutcome>(decision, new CourseRefused(faults));
         }
 
-        PatientAnswer<Identifier> admitted = await records.AdmitAsync(person, programme);
-        return admitted.Value is Identifier patient
-            ? await RecordAsync(person, patient.Text, 1, first)
-            : new PatientAnswer<CourseOutcome>(admitted.Decision);
+        // One request: a patient without a case cannot be left behind by a process that is killed in between.
+        PatientAnswer<Identifier> admitted = await records.AdmitAsync(person, programme, drafts);
+        if (admitted.Value is not Identifier patient)
+        {
+            return new PatientAnswer<CourseOutcome>(admitted.Decision);
+        }
+
+        PatientAnswer<CourseReading> read = await ReadAsync(person, patient.Text);
+        return new PatientAnswer<CourseOutcome>(
+            read.Decision, read.Value is CourseReading reading ? new CourseWritten(patient.Text, reading.Version, [.. reading.Course.Entries.Select(static e => e.Original)]) : null, read.AuditFault);
     }
 
     /// <summary>Reads a patient's course.</summary>
