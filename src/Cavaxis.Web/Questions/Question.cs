@@ -17,6 +17,7 @@ public sealed record Question(string Key, string Words, string Asks, char Letter
         new("whatif", "What if?", "Heart, vessels and circuit as they run, and what a change would do.", 'I'),
         new("place", "What comes next?", "The steps of the chosen plan as they are done, each with what was seen and by whom.", 'N'),
         new("run", "How is it running?", "What was observed, what changed, what may be behind it, and what to look at next.", 'R'),
+        new("share", "Who else should look?", "A sealed question to another centre, and the answers that came back.", 'S'),
         new("paper", "On paper", "Steps and report to print or hand over.", 'P'),
     ];
 
