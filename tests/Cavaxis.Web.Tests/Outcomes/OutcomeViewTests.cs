@@ -33,10 +33,10 @@ public class OutcomeViewTests
     [Fact]
     public void A_chart_lies_within_its_frame_to_scale_and_says_its_signals()
     {
-        CusumChart chart = CusumChart.Of([.. Enumerable.Repeat(new CusumCase(0.4, true), 12)], CusumSetting.Worse);
+        CusumChart chart = CusumChart.Of([.. Enumerable.Repeat(new CusumCase(0.4, true), 14)], CusumSetting.Worse);
         CusumPlot plot = new(chart);
         Assert.All(chart.Points, p => Assert.InRange(plot.Y(p.Score), CusumPlot.PlotTop, CusumPlot.PlotBottom));
-        Assert.Equal(CusumPlot.PlotRight, plot.X(12), 1e-9);
+        Assert.Equal(CusumPlot.PlotRight, plot.X(14), 1e-9);
         Assert.Equal(plot.Y(0) - plot.Y(1), plot.Y(2) - plot.Y(3), 1e-9);
         Assert.Contains(chart.Points, static p => p.Signalled);
         Assert.Contains(chart.Points.First(static p => p.Signalled).Index.ToString(CultureInfo.InvariantCulture), CusumPlot.Signals(chart), StringComparison.Ordinal);
