@@ -39,7 +39,7 @@ internal static class MadeUpProgramme
         List<string> ids = [];
         foreach ((double HoursAgo, CourseEvent Event)[] events in patients)
         {
-            string text = string.Create(CultureInfo.InvariantCulture, $$"""{"cavaxisCase":1,"title":"Invented {{ids.Count + 1}}","invented":true,"patient":{"ageYears":{{30 + ids.Count}},"sex":"female","heightCm":165,"weightKg":60}}""");
+            string text = string.Create(CultureInfo.InvariantCulture, $$"""{"cavaxisCase":1,"title":"Invented {{ids.Count + 1}}","invented":true,"patient":{"ageYears": {{30 + ids.Count}},"sex":"female","heightCm":165,"weightKg":60} }""");
             ids.Add(Assert.IsType<CourseWritten>((await courses.AdmitAsync(lena, Identifier.Of("own"), text)).Value).Patient);
             Assert.IsType<CourseWritten>((await courses.RecordAsync(lena, ids[^1], null, [.. events.Select(e => new CourseWriting(e.Event, now.AddHours(-e.HoursAgo)))])).Value);
         }
