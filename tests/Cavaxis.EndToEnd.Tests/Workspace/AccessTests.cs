@@ -20,7 +20,7 @@ public class AccessTests(WorkspaceBrowser browser)
         foreach (string address in new[]
         {
             "", know, $"{know}?group=vessels", $"{know}?group=access", $"{know}?group=file", paper, "not-found",
-            $"{running}/place", $"{running}/position", $"{running}/run", $"{running}/wean", $"{running}/after",
+            $"{running}/place", $"{running}/position", $"{running}/run", $"{running}/wean", $"{running}/after", $"{running}/share", "opinion", "outcomes",
         })
         {
             await page.GotoAsync(new Uri(browser.Address, address).ToString());
@@ -48,7 +48,7 @@ public class AccessTests(WorkspaceBrowser browser)
         foreach (string address in new[]
         {
             "", know, $"{know}?group=vessels", $"{know}?group=access", know.Replace("/know", "/paper", StringComparison.Ordinal),
-            $"{running}/place", $"{running}/position", $"{running}/run", $"{running}/wean", $"{running}/after",
+            $"{running}/place", $"{running}/position", $"{running}/run", $"{running}/wean", $"{running}/after", $"{running}/share", "opinion", "outcomes",
         })
         {
             await page.GotoAsync(new Uri(browser.Address, address).ToString());
