@@ -67,7 +67,7 @@ public static class CourseGases
         RecirculationMeasurement told = content.IsTold ? content : BloodGasRecirculation.BySaturation(readings);
         string words = told.Percent is Estimate percent
             ? $"{SheetWords.Value(percent, "%", 0)}, by {(told.Method == RecirculationMethod.Content ? "oxygen content" : "saturation")}, samples of {SheetWords.Short(drawn.At)}"
-            : $"cannot be told: {content.Words}";
+            : content.Words.TrimEnd('.');
         return (new GasAnswer(What, $"{words}. {told.Cautions[0]}", told.IsTold), told, drawn.At);
     }
 
@@ -143,7 +143,7 @@ public static class CourseGases
         OxygenBudget? budget = OxygenBudgets.Of(new OxygenBudgetReadings(haemoglobin, systemic, new OxygenSample(Of(arm), tension is null ? null : Of(tension)), oxygen));
         return budget?.DeliveryOverConsumption is Estimate ratio
             ? new GasAnswer(What, $"at most {SheetWords.Value(ratio, string.Empty, 1)}; the uptake of the patient's own lung is not known{(venous ? string.Empty : ", and blood of heart and pump is taken as equally saturated")}", true)
-            : new GasAnswer(What, $"cannot be told: {budget?.Words ?? "the readings give no delivery"}", false);
+            : new GasAnswer(What, budget?.Words ?? "cannot be told: the readings give no delivery", false);
     }
 
     private static Estimate Of(SeriesPoint point) => Estimate.Normal(point.Value, point.Sd, Origin.Measured);

@@ -49,7 +49,7 @@ public static class HandoverSheet
         string title = $"Handover · {CourseCase.In(course)?.Title ?? "no title"}";
         string subtitle = string.Create(
             CultureInfo.InvariantCulture,
-            $"Patient {reading.Patient} · programme {reading.Programme} · {CourseCase.Words(course)} · made {SheetWords.Time(now)} UTC from {reading.Version} entries");
+            $"Patient {reading.Patient} · programme {reading.Programme} · {CourseCase.Words(course)} · made {SheetWords.Time(now)} UTC from {reading.Version} {(reading.Version == 1 ? "entry" : "entries")}");
         return new ReportDocument(title, subtitle, SheetWords.Caution, Blocks(sections, trends))
         {
             OnePage = new PageSheet(title, subtitle, SheetWords.Caution, $"{Marks} Patient {reading.Patient}, page 1 of 1.", sections, LastDay.Title, trends).Draw(),

@@ -20,7 +20,7 @@ internal static class StepSection
         }
 
         List<PageRow> rows = [];
-        rows.AddRange(sheet.Steps.Where(static s => s.Holds).Select(static s => PageRow.Of(Text(s, $"HARD STOP open, needs: {s.Planned.HardStop}"), true)));
+        rows.AddRange(sheet.Steps.Where(static s => s.Holds).Select(static s => PageRow.Of(Text(s, $"HARD STOP open, needs: {s.Planned.HardStop?.TrimEnd('.', ' ')}"), true)));
         rows.AddRange(sheet.Overridden.Select(static s => PageRow.Of(Text(s, $"hard stop {(s.State == StepState.Skipped ? "passed over" : "done otherwise")}: {s.Skipped?.Event.Reason ?? Deviation(s)}"), true)));
         rows.AddRange(sheet.Steps.Where(static s => s is { IsHardStop: false, State: StepState.Skipped or StepState.DoneOtherwise })
             .Select(static s => PageRow.Of(Text(s, s.State == StepState.Skipped ? $"passed over: {s.Skipped!.Event.Reason}" : $"done otherwise: {Deviation(s)}"))));
@@ -36,5 +36,5 @@ internal static class StepSection
 
     private static string Deviation(SheetStep step) => $"{step.Done!.Event.Deviation?.What}, because {step.Done.Event.Deviation?.Reason}";
 
-    private static string Text(SheetStep step, string state) => string.Create(CultureInfo.InvariantCulture, $"Step {step.Planned.Number} {state}. {step.Planned.Action}");
+    private static string Text(SheetStep step, string state) => string.Create(CultureInfo.InvariantCulture, $"Step {step.Planned.Number} {state.TrimEnd('.', ' ')}. {step.Planned.Action}");
 }

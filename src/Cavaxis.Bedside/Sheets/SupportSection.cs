@@ -41,12 +41,18 @@ internal static class SupportSection
         return new PageSection("Support", rows) { Least = 2 };
     }
 
-    /// <summary>The cannulae that lie, each with its last confirmed position; warnings first.</summary>
+    /// <summary>The cannulae that lie, each with its last confirmed position, and what to be warned of.</summary>
     public static PageSection Cannulae(PatientCourse course)
     {
         PositionReview[] reviews = [.. course.CannulaeIn.Select(PositionReview.Of)];
-        List<PageRow> rows = [.. reviews.SelectMany(static r => r.Warnings).Select(static w => PageRow.Of(w.Text, true))];
-        rows.AddRange(reviews.Select(static r => PageRow.Of(Words(r))));
+        List<PageRow> rows = [];
+        foreach (PositionReview review in reviews)
+        {
+            // A cannula that no image shows says so in its own row.
+            rows.Add(PageRow.Of(Words(review), review.LastImaged is null));
+            rows.AddRange(review.Warnings.Where(_ => review.LastImaged is not null).Select(static w => PageRow.Of(w.Text, true)));
+        }
+
         if (rows.Count == 0)
         {
             rows.Add(PageRow.Of("No cannula lies, by this record."));
@@ -58,7 +64,7 @@ internal static class SupportSection
     /// <summary>Pump and membrane lung as last written down.</summary>
     public static (string? Pump, string? MembraneLung) Devices(SupportRun run) => (
         run.Changes.LastOrDefault(static c => c.Event.Pump is not null)?.Event.Pump ?? run.Started.Event.Pump,
-        run.Changes.LastOrDefault(static c => c.Event.MembraneLung is not null)?.Event.MembraneLung);
+        run.Changes.LastOrDefault(static c => c.Event.MembraneLung is not null)?.Event.MembraneLung ?? run.Started.Event.MembraneLung);
 
     private static string Words(PositionReview review)
     {
@@ -68,7 +74,7 @@ internal static class SupportSection
         string turn = cannula.TurnDeg is double deg ? $", turned {SheetWords.Number(deg)}°" : string.Empty;
         string seen = review.LastImaged is { } imaged
             ? $"last confirmed {SheetWords.Short(imaged.OccurredAt)} by {SheetWords.Name(imaged.Event.SeenBy)}{SheetWords.After(SheetWords.Places(imaged.Event))}"
-            : "never confirmed by an image";
+            : "NEVER CONFIRMED by an image: where tip and ports lie is not known";
         return $"{cannula.Name} ({PlainWords.Role(cannula.Placed.Event.Role)}): {SheetWords.Entry(cannula.Placed.Event)}, {size}, {depth}{turn}; {seen}";
     }
 }

@@ -25,7 +25,7 @@ internal static class ThinkingSections
         }
 
         rows.AddRange(trend.Report.Explanations.Take(3).Select(static e => PageRow.Of(
-            $"{SheetWords.Percent(e.Probability)} {e.Words}{(e.For.Length > 0 ? $". For it: {e.For[0].Sentence}" : string.Empty)}{(e.Against.Length > 0 ? $" Against it: {e.Against[0].Sentence}" : string.Empty)}")));
+            $"{SheetWords.Percent(e.Probability)} {e.Words}{(e.For.Length > 0 ? $". For it: {e.For[0].Sentence}" : string.Empty)}{(e.Against.Length > 0 ? $". Against it: {e.Against[0].Sentence}" : string.Empty)}")));
         rows.AddRange(trend.Report.Unexplained.Select(static u => PageRow.Of(u)));
         return new PageSection(Title, rows) { Least = 4, Elsewhere = "the full report, explanations" };
     }

@@ -10,8 +10,10 @@ internal sealed class PageColumn(double width, double pt)
 {
     private const double SectionGap = 1.7;
     private const double CellGap = 1.6;
-    private const int MostLines = 4;
     private readonly Dictionary<(PageSection Section, int Row), IReadOnlyList<string>[]> wrapped = [];
+
+    // A text is cut late while the font is large, and sooner once room has run out.
+    private int MostLines => pt >= 7 ? 7 : 4;
 
     private double LineMm => pt * TextMetrics.MmPerPoint * 1.24;
 

@@ -4,8 +4,8 @@ using Cavaxis.Reports.Drawings;
 namespace Cavaxis.Reports.OnePage;
 
 /// <summary>One quantity over the last hours, small: every reading with its error; where they stand too close to tell apart, the range in each narrow stretch of time.</summary>
-/// <param name="Title">The quantity with its unit.</param>
-/// <param name="Last">The last reading in words.</param>
+/// <param name="Title">The quantity.</param>
+/// <param name="Last">The last reading in words, with its unit.</param>
 /// <param name="Dots">At least one reading.</param>
 /// <param name="Hours">Hours that the drawing spans.</param>
 public sealed record SmallTrend(string Title, string Last, IReadOnlyList<TrendDot> Dots, double Hours)
@@ -31,6 +31,7 @@ public sealed record SmallTrend(string Title, string Last, IReadOnlyList<TrendDo
     {
         (double low, double high) = (Dots.Min(static d => d.Value - d.Sd), Dots.Max(static d => d.Value + d.Sd));
         double span = high > low ? high - low : 1;
+        double titlePt = Math.Clamp(TextPt * width / Math.Max(1, TextMetrics.WidthMm(Title, TextPt, true)), 5, TextPt) - 0.01;
         string lowWords = Number(Dots.Min(static d => d.Value));
         string highWords = Number(Dots.Max(static d => d.Value));
         double scale = Math.Max(TextMetrics.WidthMm(lowWords, ScalePt), TextMetrics.WidthMm(highWords, ScalePt)) + 1;
@@ -39,13 +40,13 @@ public sealed record SmallTrend(string Title, string Last, IReadOnlyList<TrendDo
         double Y(double value) => high > low ? area.Bottom - (area.Height * (value - low) / span) : (area.Top + area.Bottom) / 2;
         List<DrawingItem> items =
         [
-            new Text(new(left, top + 2.4), PageText.Cut(Title, width, TextPt, true), TextPt, Bold: true),
+            new Text(new(left, top + 2.4), PageText.Cut(Title, width, titlePt, true), titlePt, Bold: true),
             new Text(new(left, top + 5), PageText.Cut(Last, width, TextPt, false), TextPt, Colour: Colour.Muted),
             new Polyline([new(area.Left, area.Top), new(area.Left, area.Bottom), new(area.Right, area.Bottom)], Style.Line(Colour.Faint, 0.2)),
             new Text(new(area.Left, top + HeightMm - 0.8), string.Create(CultureInfo.InvariantCulture, $"−{Hours:0} h"), ScalePt, Colour: Colour.Muted),
             new Text(new(area.Right, top + HeightMm - 0.8), "now", ScalePt, TextAnchor.End, Colour: Colour.Muted),
         ];
-        (double yHigh, double yLow) = ScaleRows(Y(Dots.Max(static d => d.Value)), Y(Dots.Min(static d => d.Value)), area);
+        (double yHigh, double yLow) = lowWords == highWords ? (Y(Dots[^1].Value) + 0.7, 0) : ScaleRows(Y(Dots.Max(static d => d.Value)), Y(Dots.Min(static d => d.Value)), area);
         items.Add(new Text(new(area.Left - 0.6, yHigh), highWords, ScalePt, TextAnchor.End, Colour: Colour.Muted));
         if (lowWords != highWords)
         {
