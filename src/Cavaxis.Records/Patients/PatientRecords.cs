@@ -122,7 +122,7 @@ public sealed class PatientRecords(IEventStore store)
     /// <param name="person">Who asks.</param>
     /// <returns>Their identifiers in the order in which they were admitted.</returns>
     /// <exception cref="StoreFaultException">The store cannot be read.</exception>
-    public async Task<IReadOnlyList<Identifier>> ListAsync(Person person)
+    public async Task<IReadOnlyList<Identifier>> ListAsync(Person person, Identifier? programme = null)
     {
         ArgumentNullException.ThrowIfNull(person);
         IReadOnlyList<RecordedEvent> admitted = (await store.ReadKindAsync(Admitted)).Events;
@@ -133,7 +133,7 @@ public sealed class PatientRecords(IEventStore store)
             programmes[one.Stream] = ProgrammeIn(one);
         }
 
-        return [.. admitted.Where(e => programmes.TryGetValue(e.Stream, out Identifier? p) && AccessRule.Decide(person, Verb.ReadPatient, p) == AccessDecision.Granted).Select(static e => e.Stream.Id)];
+        return [.. admitted.Where(e => programmes.TryGetValue(e.Stream, out Identifier? p) && (programme is null || p == programme) && AccessRule.Decide(person, Verb.ReadPatient, p) == AccessDecision.Granted).Select(static e => e.Stream.Id)];
     }
 
     /// <summary>Who asked for the records of a programme's patients.</summary>
