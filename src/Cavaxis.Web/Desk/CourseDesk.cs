@@ -1,5 +1,6 @@
 using Cavaxis.Bedside.Courses;
 using Cavaxis.Course.Events;
+using Cavaxis.Course.Imports;
 using Cavaxis.Course.Patients;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
@@ -74,6 +75,12 @@ public sealed class CourseDesk : IDisposable
     /// <returns>True when it is kept.</returns>
     public Task<bool> NoteAsync(params IReadOnlyList<CourseWriting> writings) => WriteAsync(null, writings);
 
+    /// <summary>Takes in the good rows of a file.</summary>
+    /// <param name="import">The file as read and seen by the person.</param>
+    /// <returns>True when they are kept.</returns>
+    public Task<bool> TakeInAsync(ObservationImport import) =>
+        OutcomeAsync(async () => await new FileImports(record.Courses).TakeInAsync(await here.NowAsync(), id ?? string.Empty, import));
+
     /// <summary>Takes an entry back as entered in error.</summary>
     /// <param name="entry">Its number.</param>
     /// <param name="reason">Why.</param>
@@ -87,10 +94,13 @@ public sealed class CourseDesk : IDisposable
         turn.Dispose();
     }
 
-    private Task<bool> WriteAsync(long? expected, IReadOnlyList<CourseWriting> writings) => InTurnAsync(async () =>
+    private Task<bool> WriteAsync(long? expected, IReadOnlyList<CourseWriting> writings) =>
+        OutcomeAsync(async () => await record.Courses.RecordAsync(await here.NowAsync(), id ?? string.Empty, expected, writings));
+
+    private Task<bool> OutcomeAsync(Func<Task<PatientAnswer<CourseOutcome>>> write) => InTurnAsync(async () =>
     {
         (Trouble, Meanwhile) = ([], []);
-        PatientAnswer<CourseOutcome> answer = await record.Courses.RecordAsync(await here.NowAsync(), id ?? string.Empty, expected, writings);
+        PatientAnswer<CourseOutcome> answer = await write();
         switch (answer.Value)
         {
             case CourseWritten:

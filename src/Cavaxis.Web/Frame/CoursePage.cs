@@ -23,7 +23,13 @@ public abstract class CoursePage : PatientPage
         if (IsFound)
         {
             await CourseDesk.OpenAsync(Id);
+            OnCourse();
         }
+    }
+
+    /// <summary>Called on the window's own thread when the course was read anew, before the page is drawn again.</summary>
+    protected virtual void OnCourse()
+    {
     }
 
     /// <inheritdoc/>
@@ -33,5 +39,9 @@ public abstract class CoursePage : PatientPage
         base.Dispose(disposing);
     }
 
-    private void OnCourseChanged() => _ = InvokeAsync(StateHasChanged);
+    private void OnCourseChanged() => _ = InvokeAsync(() =>
+    {
+        OnCourse();
+        StateHasChanged();
+    });
 }

@@ -3,7 +3,7 @@ using Cavaxis.Course.Observations;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Web.Entry;
 
-namespace Cavaxis.Web.Pages.Run;
+namespace Cavaxis.Web.Happenings;
 
 /// <summary>What is being typed about the present state; an empty field is no reading.</summary>
 public sealed class TypedReadings

@@ -1,7 +1,8 @@
 using Cavaxis.Course.Observations;
+using Cavaxis.Web.Happenings;
 using Cavaxis.Web.Pages.Run;
 
-namespace Cavaxis.Web.Tests.Run;
+namespace Cavaxis.Web.Tests.Happenings;
 
 public class TypedReadingsTests
 {
