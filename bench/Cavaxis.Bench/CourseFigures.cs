@@ -54,6 +54,8 @@ internal static class CourseFigures
             DateTimeOffset before = Start.AddDays(Days);
             Measure("whole course read, trend of 30 days of it", async () =>
                 (await courses.ReadAsync(Someone, patients[7])).Value!.Course.Series[ObservedQuantity.InletPressureMmHg].Between(from, before).Count);
+            Measure("trend of 30 days read by itself", async () =>
+                (await courses.SeriesAsync(Someone, patients[7], ObservedQuantity.InletPressureMmHg, from, before)).Value!.Points.Count);
             Measure("list of patients", async () => (await courses.ListAsync(Someone)).Count);
             Stopwatch import = Stopwatch.StartNew();
             ObservationImport read = ObservationCsv.Read(File(), "invented.csv");

@@ -69,13 +69,16 @@ public sealed class CourseSheets(PatientRecords records, TimeProvider clock)
         List<ProgrammeRow> rows = [];
         int unread = 0;
         StoreFault? unkept = null;
-        foreach (Identifier patient in await records.ListAsync(person, programme))
+
+        // With this programme's role alone, so that no record of another programme is opened, and kept in its audit, for nothing.
+        Person here = person with { Roles = person.Roles.RemoveRange(person.Roles.Keys.Where(p => p != programme.Text)) };
+        foreach (Identifier patient in await records.ListAsync(here))
         {
-            PatientAnswer<CourseReading> read = await courses.ReadAsync(person, patient.Text);
+            PatientAnswer<CourseReading> read = await courses.ReadAsync(here, patient.Text);
             unkept ??= read.AuditFault;
             if (read.Value is CourseReading reading)
             {
-                rows.Add(ProgrammeTable.Of(reading));
+                rows.Add(ProgrammeTable.Of(reading, clock.GetUtcNow()));
                 unread += Unread(reading);
             }
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Bedside.Courses;
 using Cavaxis.Bedside.Readouts;
 using Cavaxis.Course.Explanations.Reasoning;
 using Cavaxis.Course.Observations;
@@ -28,7 +29,7 @@ internal static class ThinkingBlocks
             yield return new Table(
                 $"Over the course, at each sample before the membrane lung{(hidden > 0 ? string.Create(CultureInfo.InvariantCulture, $" (the last {MostSamples}; {hidden} earlier ones are not listed)") : string.Empty)}",
                 [new("sample (UTC)", Weight: 1), .. answers.Select(static a => new TableColumn(a.What, Weight: 2))],
-                [.. samples.Skip(hidden).Select(p => (IReadOnlyList<string>)[SheetWords.Time(p.At), .. Row(course, p.At + CourseGases.Together < now ? p.At + CourseGases.Together : now, answers)])]);
+                [.. samples.Skip(hidden).Select(p => (IReadOnlyList<string>)[SheetWords.Time(p.At), .. Row(course, p.At + ReadingsAtHand.Together < now ? p.At + ReadingsAtHand.Together : now, answers)])]);
         }
     }
 

@@ -1,23 +1,14 @@
+using Cavaxis.Bedside.Courses;
 using Cavaxis.Course.GasExchange;
-using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
-using Cavaxis.Planning.Case;
 using Cavaxis.Quantities;
-using static Cavaxis.Course.Observations.ObservedQuantity;
 
 namespace Cavaxis.Bedside.Readouts;
 
-/// <summary>
-/// Recirculation, effective flow, transfer of the membrane lung and delivery over consumption from the last readings of a course. Samples that belong together
-/// must have been read within an hour of each other and none more than six hours ago: assumptions of this project. What does not fit is told as not told.
-/// </summary>
+/// <summary>Recirculation, effective flow, oxygen of the membrane lung and delivery over consumption as a sheet tells them: a number with its interval, or that it cannot be told and why.</summary>
 public static class CourseGases
 {
-    /// <summary>How old a reading may be that still stands for now.</summary>
-    public static readonly TimeSpan Stale = TimeSpan.FromHours(6);
-
-    /// <summary>How far apart readings may be that count as drawn together.</summary>
-    public static readonly TimeSpan Together = TimeSpan.FromHours(1);
+    private const string NotTold = "cannot be told";
 
     /// <summary>What can be told.</summary>
     /// <param name="course">The course.</param>
@@ -31,127 +22,67 @@ public static class CourseGases
             return [];
         }
 
-        bool venous = run.Configuration is RunningConfiguration.VvTwoSite or RunningConfiguration.VvDualLumen;
-        List<GasAnswer> answers = [];
-        if (venous)
+        if (ReadingsAtHand.Of(course, now) is not ReadingsAtHand readings)
         {
-            (GasAnswer recirculation, RecirculationMeasurement? measured, DateTimeOffset? drawn) = Recirculation(course, now);
-            answers.Add(recirculation);
-            answers.Add(Effective(course, now, measured, drawn));
+            return [new GasAnswer("gas exchange", FormattableString.Invariant($"{NotTold}: nothing of the circuit was read in the last {ReadingsAtHand.Stale.TotalHours:0} h"), false)];
         }
 
-        (GasAnswer transfer, Estimate? oxygen, DateTimeOffset? at) = Transfer(course, now);
-        answers.Add(transfer);
-        answers.Add(Budget(course, now, venous, oxygen, at));
+        RunningSupport support = RunningSupport.Of(run, course, readings, null);
+        string when = $"readings about {SheetWords.Short(readings.At)}";
+        List<GasAnswer> answers = [];
+        if (support.Recirculation is RunningRecirculation recirculation)
+        {
+            answers.Add(Recirculation(recirculation, when));
+            answers.Add(Told("effective flow", support.EffectiveFlowLPerMin is Estimate flow ? $"{SheetWords.Value(flow, "L/min", 1)}, {when}" : null, support));
+        }
+
+        answers.Add(Told("oxygen given by the membrane lung", support.Lung?.OxygenTransferMlPerMin is Estimate oxygen ? $"{SheetWords.Value(oxygen, "mL/min", 0)}, {when}" : null, support));
+        answers.Add(Budget(support, when));
         return answers;
     }
 
-    private static (GasAnswer Answer, RecirculationMeasurement? Measured, DateTimeOffset? At) Recirculation(PatientCourse course, DateTimeOffset now)
+    private static GasAnswer Recirculation(RunningRecirculation recirculation, string when)
     {
         const string What = "recirculation";
-        Drawn drawn = Drawn.Of(course, now, PreMembraneSaturationPercent, PostMembraneSaturationPercent, CentralVenousSaturationPercent);
-        if (drawn.Trouble is string trouble)
+        if (recirculation.Best is { Percent: Estimate percent } best)
         {
-            return course.Series.GetValueOrDefault(RecirculationPercent)?.AsOf(now, Stale) is SeriesPoint dilution
-                ? Dilution(dilution)
-                : (new GasAnswer(What, $"cannot be told: {trouble}", false), null, null);
+            string caution = best.Cautions.Count > 0 ? $". {best.Cautions[0]}" : string.Empty;
+            return new GasAnswer(What, $"{SheetWords.Value(percent, "%", 0)}, by {Name(best.Method)}, {when}{caution}", true);
         }
 
-        Estimate? haemoglobin = Known(course, HaemoglobinGPerDl, now);
-        RecirculationReadings readings = new(
-            new OxygenSample(drawn[PreMembraneSaturationPercent], drawn.Beside(PreMembranePo2MmHg)),
-            new OxygenSample(drawn[PostMembraneSaturationPercent], drawn.Beside(PostMembranePo2MmHg)),
-            new VenousSample(new OxygenSample(drawn[CentralVenousSaturationPercent]), VenousSite.UpperCava),
-            haemoglobin is { Value: >= 3 } ? haemoglobin : null);
-        RecirculationMeasurement content = BloodGasRecirculation.ByContent(readings);
-        RecirculationMeasurement told = content.IsTold ? content : BloodGasRecirculation.BySaturation(readings);
-        string words = told.Percent is Estimate percent
-            ? $"{SheetWords.Value(percent, "%", 0)}, by {(told.Method == RecirculationMethod.Content ? "oxygen content" : "saturation")}, samples of {SheetWords.Short(drawn.At)}"
-            : content.Words.TrimEnd('.');
-        return (new GasAnswer(What, $"{words}. {told.Cautions[0]}", told.IsTold), told, drawn.At);
+        return new GasAnswer(What, recirculation.ByContent?.Words.TrimEnd('.') ?? $"{NotTold}: not read with the other readings: {string.Join(", ", recirculation.Missing)}", false);
     }
 
-    private static (GasAnswer Answer, RecirculationMeasurement? Measured, DateTimeOffset? At) Dilution(SeriesPoint point)
-    {
-        Estimate percent = Estimate.Normal(point.Value, point.Sd, Origin.Measured);
-        string words = $"{SheetWords.Value(percent, "%", 0)}, by dilution, {SheetWords.Short(point.At)}";
-        return (new GasAnswer("recirculation", words, true), new RecirculationMeasurement(RecirculationMethod.Dilution, percent, words, []), point.At);
-    }
-
-    private static GasAnswer Effective(PatientCourse course, DateTimeOffset now, RecirculationMeasurement? recirculation, DateTimeOffset? drawn)
-    {
-        const string What = "effective flow";
-        if (recirculation?.IsTold != true)
-        {
-            return new GasAnswer(What, "cannot be told without recirculation", false);
-        }
-
-        SeriesPoint? flow = Nearest(course, PumpFlowLPerMin, drawn!.Value, now);
-        return flow is not null && EffectiveSupport.FlowLPerMin(Of(flow), recirculation) is Estimate effective
-            ? new GasAnswer(What, $"{SheetWords.Value(effective, "L/min", 1)} of {SheetWords.Number(flow.Value)} L/min pump flow", true)
-            : new GasAnswer(What, "cannot be told: no pump flow was read within an hour of the samples", false);
-    }
-
-    private static (GasAnswer Answer, Estimate? OxygenMlPerMin, DateTimeOffset? At) Transfer(PatientCourse course, DateTimeOffset now)
-    {
-        const string What = "oxygen given by the membrane lung";
-        Drawn drawn = Drawn.Of(course, now, PreMembraneSaturationPercent, PostMembraneSaturationPercent, PostMembranePo2MmHg, PumpFlowLPerMin);
-        if (drawn.Trouble is string trouble)
-        {
-            return (new GasAnswer(What, $"cannot be told: {trouble}", false), null, null);
-        }
-
-        if (Known(course, HaemoglobinGPerDl, now) is not { Value: >= 3 } haemoglobin || drawn[PumpFlowLPerMin].Value < 0.05)
-        {
-            return (new GasAnswer(What, "cannot be told: haemoglobin was not read in the last day, or no blood flows", false), null, null);
-        }
-
-        MembraneLungPerformance lung = MembraneLungAssessment.Of(new MembraneLungReadings(drawn[PumpFlowLPerMin])
-        {
-            HaemoglobinGPerDl = haemoglobin,
-            Pre = new OxygenSample(drawn[PreMembraneSaturationPercent], drawn.Beside(PreMembranePo2MmHg)),
-            Post = new OxygenSample(drawn[PostMembraneSaturationPercent], drawn[PostMembranePo2MmHg]),
-        });
-        return lung.OxygenTransferMlPerMin is Estimate oxygen
-            ? (new GasAnswer(What, $"{SheetWords.Value(oxygen, "mL/min", 0)}, samples of {SheetWords.Short(drawn.At)}", true), oxygen, drawn.At)
-            : (new GasAnswer(What, "cannot be told: the readings before and after it do not suffice", false), null, null);
-    }
-
-    private static GasAnswer Budget(PatientCourse course, DateTimeOffset now, bool venous, Estimate? oxygen, DateTimeOffset? drawn)
+    private static GasAnswer Budget(RunningSupport support, string when)
     {
         const string What = "DO2:VO2";
-        if (oxygen is null)
+        if (support.Budget is not OxygenBudget budget)
         {
-            return new GasAnswer(What, "cannot be told without the oxygen given by the membrane lung", false);
+            return Told(What, null, support);
         }
 
-        SeriesPoint? output = Nearest(course, CardiacOutputLPerMin, drawn!.Value, now);
-        SeriesPoint? arm = Nearest(course, RightArmSaturationPercent, drawn.Value, now);
-        SeriesPoint? flow = Nearest(course, PumpFlowLPerMin, drawn.Value, now);
-        if (output is null || arm is null || flow is null || Known(course, HaemoglobinGPerDl, now) is not Estimate haemoglobin)
-        {
-            return new GasAnswer(What, "cannot be told: output of the heart or saturation of the right arm was not read within an hour of the samples", false);
-        }
-
-        Estimate systemic = venous ? Of(output) : Estimate.Normal(output.Value + flow.Value, double.Hypot(output.Sd, flow.Sd), Origin.Calculated);
-        if (systemic.Value < 0.1)
-        {
-            return new GasAnswer(What, "cannot be told: no blood flows", false);
-        }
-
-        SeriesPoint? tension = Nearest(course, RightArmPo2MmHg, drawn.Value, now);
-        OxygenBudget? budget = OxygenBudgets.Of(new OxygenBudgetReadings(haemoglobin, systemic, new OxygenSample(Of(arm), tension is null ? null : Of(tension)), oxygen));
-        return budget?.DeliveryOverConsumption is Estimate ratio
-            ? new GasAnswer(What, $"at most {SheetWords.Value(ratio, string.Empty, 1)}; the uptake of the patient's own lung is not known{(venous ? string.Empty : ", and blood of heart and pump is taken as equally saturated")}", true)
-            : new GasAnswer(What, budget?.Words ?? "cannot be told: the readings give no delivery", false);
+        return budget.DeliveryOverConsumption is Estimate ratio
+            ? new GasAnswer(What, $"{(budget.NativeLungKnown ? string.Empty : "at most ")}{SheetWords.Value(ratio, string.Empty, 1)}, {when}{(budget.NativeLungKnown ? string.Empty : "; the uptake of the patient's own lung is not known")}{(support.IsVenoVenous ? string.Empty : "; blood of heart and pump is taken as equally saturated")}", true)
+            : new GasAnswer(What, budget.Words.TrimEnd('.'), false);
     }
 
-    private static Estimate Of(SeriesPoint point) => Estimate.Normal(point.Value, point.Sd, Origin.Measured);
+    private static GasAnswer Told(string what, string? words, RunningSupport support)
+    {
+        if (words is not null)
+        {
+            return new GasAnswer(what, words, true);
+        }
 
-    // Haemoglobin changes slowly: the last of a day stands.
-    private static Estimate? Known(PatientCourse course, ObservedQuantity quantity, DateTimeOffset now) =>
-        course.Series.GetValueOrDefault(quantity)?.AsOf(now, TimeSpan.FromHours(24)) is SeriesPoint point ? Of(point) : null;
+        // The service gives its reasons as "what: why"; each answer takes the one that is its own.
+        string subject = what == "DO2:VO2" ? "delivery over consumption: " : $"{what}: ";
+        string? why = support.NotTold.FirstOrDefault(n => n.StartsWith(subject, StringComparison.Ordinal))?[subject.Length..];
+        return new GasAnswer(what, why is null ? $"{NotTold} from what was read with the other readings" : $"{NotTold}: {why}", false);
+    }
 
-    private static SeriesPoint? Nearest(PatientCourse course, ObservedQuantity quantity, DateTimeOffset at, DateTimeOffset now) => course.Series.GetValueOrDefault(quantity)?.Points
-        .Where(p => p.At <= now && (p.At - at).Duration() <= Together).MinBy(p => (p.At - at).Duration());
+    private static string Name(RecirculationMethod method) => method switch
+    {
+        RecirculationMethod.Content => "oxygen content",
+        RecirculationMethod.Saturation => "saturation",
+        _ => "dilution",
+    };
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Bedside.Courses;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
@@ -40,7 +41,7 @@ internal static class SheetWords
     }
 
     /// <summary>Where a reading comes from.</summary>
-    public static string From(SeriesPoint point) => $"measured{(point.IsImported ? ", file" : string.Empty)}{(string.IsNullOrWhiteSpace(point.Method) ? string.Empty : $", {point.Method}")}";
+    public static string From(SeriesPoint point) => $"{ReadingOrigin.Of(point.Method).ToString().ToLowerInvariant()}{(point.IsImported ? ", file" : string.Empty)}";
 
     /// <summary>The unit of a quantity; nothing where it has none.</summary>
     public static string Unit(ObservedQuantity quantity) => QuantityTable.Of(quantity).Unit is var unit && unit == "1" ? string.Empty : unit;

@@ -1,3 +1,4 @@
+using Cavaxis.Bedside.Courses;
 using Cavaxis.Bedside.Readouts;
 using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
@@ -27,7 +28,7 @@ internal static class NowSection
         {
             if (course.Series.GetValueOrDefault(quantity)?.AsOf(now, TimeSpan.MaxValue) is SeriesPoint point)
             {
-                string old = now - point.At > CourseGases.Stale ? " (old)" : string.Empty;
+                string old = now - point.At > ReadingsAtHand.Stale ? " (old)" : string.Empty;
                 rows.Add(new PageRow([QuantityTable.Of(quantity).Words, SheetWords.Value(quantity, point), $"{SheetWords.Short(point.At)}{old}", SheetWords.From(point)]));
             }
 

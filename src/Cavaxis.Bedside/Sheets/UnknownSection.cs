@@ -30,9 +30,9 @@ internal static class UnknownSection
         }
 
         string[] never = [.. Wanted.Where(q => course.Series.GetValueOrDefault(q)?.AsOf(now, TimeSpan.MaxValue) is null).Select(static q => QuantityTable.Of(q).Words)];
-        string[] old = [.. Wanted.Where(q => course.Series.GetValueOrDefault(q)?.AsOf(now, TimeSpan.MaxValue) is SeriesPoint p && now - p.At > CourseGases.Stale).Select(static q => QuantityTable.Of(q).Words)];
+        string[] old = [.. Wanted.Where(q => course.Series.GetValueOrDefault(q)?.AsOf(now, TimeSpan.MaxValue) is SeriesPoint p && now - p.At > ReadingsAtHand.Stale).Select(static q => QuantityTable.Of(q).Words)];
         Add(rows, "Never read: ", never);
-        Add(rows, string.Create(CultureInfo.InvariantCulture, $"Not read in the last {CourseGases.Stale.TotalHours:0} h: "), old);
+        Add(rows, string.Create(CultureInfo.InvariantCulture, $"Not read in the last {ReadingsAtHand.Stale.TotalHours:0} h: "), old);
         Add(rows, "No image shows where they lie: ", [.. course.CannulaeIn.Where(static c => c.LastImaged is null).Select(static c => c.Name)]);
         if (trend is not null)
         {
