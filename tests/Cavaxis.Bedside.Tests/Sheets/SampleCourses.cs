@@ -80,7 +80,7 @@ internal static class SampleCourses
             });
         }
 
-        yield return (Start.AddHours(73.6), new Observed
+        yield return (Start.AddMinutes((73 * 60) + 36), new Observed
         {
             Readings =
             [
