@@ -60,7 +60,7 @@ internal static class PlanBlocks
         }
 
         yield return new Table(
-            "Steps with their evidence", [new("step", ColumnAlign.Right, 0.5), new("what is to be done, and what must be seen", Weight: 3), new("state", Weight: 1.6), new("seen, in which view, by whom", Weight: 2.6), new("otherwise or passed over, why", Weight: 2)],
+            "Steps with their evidence", [new("no.", ColumnAlign.Right, 0.5), new("what is to be done, and what must be seen", Weight: 3), new("state", Weight: 1.9), new("seen, in which view, by whom", Weight: 2.6), new("otherwise or passed over, why", Weight: 2)],
             [.. sheet.Steps.Select(static s => (IReadOnlyList<string>)[SheetWords.Number(s.Planned.Number), Wanted(s), State(s), Evidence(s), Reason(s)])]);
     }
 

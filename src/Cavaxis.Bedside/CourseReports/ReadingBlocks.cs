@@ -29,7 +29,7 @@ internal static class ReadingBlocks
 
         QuantitySeries[] all = [.. course.Series.Values.OrderBy(static s => s.Quantity)];
         yield return new Table(
-            "Each quantity: all were measured; ± is one standard deviation",
+            "Each quantity; ± is one standard deviation",
             [new("quantity (unit)"), new("readings", ColumnAlign.Right), new("first", ColumnAlign.Right), new("lowest", ColumnAlign.Right), new("highest", ColumnAlign.Right), new("last", ColumnAlign.Right), new("last read (UTC)"), new("origin")],
             [.. all.Select(static s => (IReadOnlyList<string>)[
                 SheetWords.Named(s.Quantity), SheetWords.Number(s.Points.Count), SheetWords.Number(s.Points[0].Value), SheetWords.Number(s.Points.Min(static p => p.Value)), SheetWords.Number(s.Points.Max(static p => p.Value)),
@@ -79,7 +79,7 @@ internal static class ReadingBlocks
         string thinned = drawn.Length < series.Points.Count ? string.Create(CultureInfo.InvariantCulture, $"; drawn are lowest and highest of each stretch, {drawn.Length} of them") : string.Empty;
         LineChart chart = new LineChart(of.Words, words, new ChartAxis($"Time {since}", unit), new ChartAxis(Capital(of.Words), SheetWords.Unit(series.Quantity))) { HeightMm = 58 }
             .With(new ChartSeries($"last {SheetWords.Number(series.Last.Value)}", [.. drawn.Select(p => new ChartPoint((p.At - first).TotalHours / per, p.Value))], Markers: drawn.Length <= 60));
-        return new Figure(chart.Build(), $"{words}{thinned}. Measured; error of one reading ± {SheetWords.Number(series.Last.Sd)}.", words);
+        return new Figure(chart.Build(), $"{words}{thinned}. Last: {SheetWords.From(series.Last)}; error of one reading ± {SheetWords.Number(series.Last.Sd)}.", words);
     }
 
     /// <summary>All, or of each stretch its lowest and highest, so that no peak is lost.</summary>

@@ -6,14 +6,12 @@ namespace Cavaxis.Reports.OnePage;
 /// <summary>Measures and paints sections one under the other in a column of a given width, in one size of font.</summary>
 /// <param name="width">Width of the column, mm.</param>
 /// <param name="pt">Size of the font, points.</param>
-internal sealed class PageColumn(double width, double pt)
+/// <param name="mostLines">Lines that a text may take before it is cut.</param>
+internal sealed class PageColumn(double width, double pt, int mostLines)
 {
     private const double SectionGap = 1.7;
     private const double CellGap = 1.6;
     private readonly Dictionary<(PageSection Section, int Row), IReadOnlyList<string>[]> wrapped = [];
-
-    // A text is cut late while the font is large, and sooner once room has run out.
-    private int MostLines => pt >= 7 ? 7 : 4;
 
     private double LineMm => pt * TextMetrics.MmPerPoint * 1.24;
 
@@ -83,7 +81,7 @@ internal sealed class PageColumn(double width, double pt)
         if (!wrapped.TryGetValue((section, row), out IReadOnlyList<string>[]? lines))
         {
             PageRow of = section.Rows[row];
-            lines = [.. of.Cells.Select((cell, i) => PageText.Lines(i == 0 && of.Grave ? "▲ " + cell : cell, Room(section, i), pt, of.Grave, MostLines))];
+            lines = [.. of.Cells.Select((cell, i) => PageText.Lines(i == 0 && of.Grave ? "▲ " + cell : cell, Room(section, i), pt, of.Grave, mostLines))];
             wrapped[(section, row)] = lines;
         }
 

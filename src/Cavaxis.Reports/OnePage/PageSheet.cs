@@ -24,7 +24,8 @@ public sealed record PageSheet(
     private const double Margin = 11;
     private const double Gutter = 5;
     private const double TrendsAcross = 4;
-    private static readonly double[] Sizes = [8, 7.6, 7.2, 6.8, 6.4];
+    // Tried in turn: the font becomes smaller first, then long texts are cut sooner.
+    private static readonly (double Pt, int MostLines)[] Sizes = [(8, 9), (7.6, 9), (7.2, 9), (6.8, 9), (6.4, 9), (6.4, 4)];
 
     private static double Inner => WidthMm - (2 * Margin);
 
@@ -75,9 +76,9 @@ public sealed record PageSheet(
         PageColumn column = null!;
         int[] shown = [];
         int split = 0;
-        foreach (double size in Sizes)
+        foreach ((double size, int lines) in Sizes)
         {
-            column = new PageColumn(ColumnMm, size);
+            column = new PageColumn(ColumnMm, size, lines);
             shown = [.. Sections.Select(static s => s.Rows.Count)];
             (split, double tallest) = Split(column, shown);
             if (tallest <= room)
