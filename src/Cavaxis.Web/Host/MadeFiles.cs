@@ -43,7 +43,8 @@ internal static class MadeFiles
         };
     }
 
-    private static async Task<IResult> AskedAsync(HttpContext context, IPersonHere here, Func<Person, Task<IResult>> work)
+    /// <summary>Answers whoever is here; refuses whoever is not signed in any more, and tells when the record cannot be read.</summary>
+    internal static async Task<IResult> AskedAsync(HttpContext context, IPersonHere here, Func<Person, Task<IResult>> work)
     {
         // A name with a dot in the address does not make it a file of the program that may be kept.
         context.Response.Headers.CacheControl = "no-store";

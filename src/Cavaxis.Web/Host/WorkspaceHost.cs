@@ -108,6 +108,7 @@ public static class WorkspaceHost
         app.MapSignIn();
         app.MapReports();
         app.MapMade();
+        app.MapSheets();
         app.MapRazorComponents<TRoot>().AddInteractiveServerRenderMode(server => server.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using UglyToad.PdfPig;
 using static Cavaxis.EndToEnd.Tests.Workspace.WorkspaceBrowser;
 using static Microsoft.Playwright.Assertions;
 
@@ -105,6 +106,18 @@ public class StagesTests(WorkspaceBrowser browser)
         IPage page = await browser.OpenAsync(run);
         await Expect(page.Locator(".cause").First).ToContainTextAsync("recirculation", new() { IgnoreCase = true });
         await Expect(page.Locator("#does")).ToContainTextAsync("mmHg");
+        IDownload sheet = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("#handover"));
+        using (PdfDocument paper = PdfDocument.Open(await File.ReadAllBytesAsync(await sheet.PathAsync())))
+        {
+            Assert.Equal(1, paper.NumberOfPages);
+        }
+
+        using HttpClient client = new();
+        string patient = run.Split('/')[1];
+        using HttpResponseMessage bundle = await client.GetAsync(new Uri(browser.Address, $"report/course/{patient}/bundle.json"));
+        Assert.Contains("\"Bundle\"", await bundle.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        using HttpResponseMessage none = await client.GetAsync(new Uri(browser.Address, "report/course/00000000000000000000000000/bundle.json"));
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, none.StatusCode);
         await page.ClickAsync("#into-case");
         await Expect(page.Locator("main")).ToContainTextAsync("Taken over:");
         await page.ClickAsync("#into-case");
