@@ -6,12 +6,12 @@ using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
 using Cavaxis.Planning.Case;
 
-namespace Cavaxis.Web.Pages.Run;
+namespace Cavaxis.Bedside.Readouts;
 
 /// <summary>What changed in the course of a patient, and what may be behind it.</summary>
 /// <param name="Change">Whether and when something changed.</param>
 /// <param name="Report">Explanations.</param>
-internal sealed record RunningTrend(DetectedChange Change, ExplanationReport Report)
+public sealed record CourseTrend(DetectedChange Change, ExplanationReport Report)
 {
     private static readonly (SettingKind Setting, ObservedQuantity Quantity)[] Settings =
     [
@@ -24,10 +24,11 @@ internal sealed record RunningTrend(DetectedChange Change, ExplanationReport Rep
 
     /// <summary>The trend of a course.</summary>
     /// <param name="course">The course.</param>
-    /// <param name="now">The moment.</param>
+    /// <param name="now">The moment; what was read later does not count.</param>
     /// <returns>The trend; null where no support runs or nothing was observed under it.</returns>
-    public static RunningTrend? Of(PatientCourse course, DateTimeOffset now)
+    public static CourseTrend? Of(PatientCourse course, DateTimeOffset now)
     {
+        ArgumentNullException.ThrowIfNull(course);
         if (course.Running is not SupportRun run || course.Series.Count == 0)
         {
             return null;
@@ -35,13 +36,13 @@ internal sealed record RunningTrend(DetectedChange Change, ExplanationReport Rep
 
         DateTimeOffset from = run.Started.OccurredAt;
         TrendSeries[] series = [.. course.Series.Values
-            .Select(s => new TrendSeries(s.Quantity, [.. s.Points.Where(p => p.At >= from).Select(p => new TimedReading((p.At - from).TotalHours, p.Value, p.Sd))]))
+            .Select(s => new TrendSeries(s.Quantity, [.. s.Points.Where(p => p.At >= from && p.At <= now).Select(p => new TimedReading((p.At - from).TotalHours, p.Value, p.Sd))]))
             .Where(static s => s.Readings.Length > 0)];
         double hour = (now - from).TotalHours;
         DetectedChange change = ChangeDetector.Find(series, hour, TrendSpans.Usual);
         double at = change.Hour ?? hour - TrendSpans.Usual.NowHours;
         TrendWindow window = ChangeDetector.Windows(Kind(run.Configuration), series, at, hour, SettingsChanged(series, at, hour), TrendSpans.Usual);
-        return window.Signs.IsEmpty ? null : new RunningTrend(change, Explainer.Explain(window));
+        return window.Signs.IsEmpty ? null : new CourseTrend(change, Explainer.Explain(window));
     }
 
     private static ImmutableArray<SettingChange> SettingsChanged(TrendSeries[] series, double at, double hour) =>
