@@ -65,7 +65,7 @@ public sealed partial class JsonCleaner(DateTimeOffset start, IReadOnlySet<strin
                 foreach (JsonProperty property in element.EnumerateObject())
                 {
                     string below = $"{place}/{(FieldForm().IsMatch(property.Name) ? property.Name : "(field)")}";
-                    if (Names.Contains(property.Name) || !FieldForm().IsMatch(property.Name))
+                    if ((Names.Contains(property.Name) && !IsPatientOfCase(property)) || !FieldForm().IsMatch(property.Name))
                     {
                         if (property.Value.ValueKind != JsonValueKind.Null)
                         {
@@ -101,6 +101,9 @@ public sealed partial class JsonCleaner(DateTimeOffset start, IReadOnlySet<strin
                 return null;
         }
     }
+
+    /// <summary>Age, sex, height and weight stand in a part of the case that is called so; without them no one can judge a plan. It is gone through field by field, as any other.</summary>
+    private static bool IsPatientOfCase(JsonProperty property) => property.Name == "patient" && property.Value.ValueKind == JsonValueKind.Object;
 
     private JsonValue? OfNumber(JsonElement element, string place, string field)
     {

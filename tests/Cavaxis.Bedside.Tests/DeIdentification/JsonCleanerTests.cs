@@ -29,6 +29,7 @@ public class JsonCleanerTests
     [InlineData("""{"remark":"Mira looked well"}""")]
     [InlineData("""{"deep":[{"er":{"note":"call 0123 456789"}}]}""")]
     [InlineData("""{"caseText":"{\"patient\":{\"sex\":\"male\"},\"notes\":\"Mira\"}"}""")]
+    [InlineData("""{"caseText":"{\"patient\":{\"sex\":\"male\",\"name\":\"Mira\",\"kin\":\"Mira\",\"deeper\":{\"patient\":\"Mira\"}}}"}""")]
     [InlineData("""{"caseText":"{broken Mira"}""")]
     [InlineData("""{"number":123456789}""")]
     [InlineData("""{"Mira Quell":1}""")]
@@ -41,6 +42,11 @@ public class JsonCleanerTests
         Assert.NotEmpty(cleaner.TakenOut);
         Assert.All(cleaner.TakenOut, static t => Assert.DoesNotContain("Mira", t.Place + t.Why, StringComparison.OrdinalIgnoreCase));
     }
+
+    [Fact]
+    public void Age_sex_and_size_of_the_case_go_along_without_its_name() => Assert.Equal(
+        """{"caseText":{"patient":{"ageYears":40,"sex":"male","heightCm":180}}}""",
+        Clean("""{"caseText":"{\"title\":\"Mira\",\"patient\":{\"ageYears\":40,\"sex\":\"male\",\"heightCm\":180,\"initials\":\"MQ\"}}"}""", out _).ToJsonString());
 
     [Fact]
     public void Moments_become_minutes_from_the_start_of_support()

@@ -40,6 +40,7 @@ public sealed class ShareTests(WorkspaceBrowser browser) : IDisposable
 
         (byte[] answer, string contents) = await AnswerAsync(pack);
         Assert.Contains("Line shakes when coughing.", contents, StringComparison.Ordinal);
+        Assert.Contains("\"ageYears\":30", contents, StringComparison.Ordinal);
         Assert.DoesNotContain("Lena", contents, StringComparison.Ordinal);
         Assert.DoesNotContain(patient, contents, StringComparison.Ordinal);
 

@@ -3,7 +3,6 @@ using System.Globalization;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.FollowUp;
 using Cavaxis.Course.Patients;
-using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;

@@ -3,7 +3,6 @@ using Cavaxis.Planning.Configurations;
 using System.Globalization;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Patients;
-using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;
 
