@@ -77,14 +77,14 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
         PatientAnswer<StreamReading> answer = await records.ReadPartsAsync(person, patient, stream =>
         [
             new StreamQuery(stream, Without: EventTranslation.Observations),
-            new StreamQuery(stream, 0, EventTranslation.Observations, from, before),
+            new StreamQuery(stream, 0, EventTranslation.Observations, from, before, Holding: EventTranslation.NameIn(quantity)),
         ]);
         if (answer.Value is not StreamReading stream)
         {
             return new PatientAnswer<SeriesReading>(answer.Decision, null, answer.AuditFault);
         }
 
-        (IReadOnlyList<CourseEntry> entries, IReadOnlyList<UnreadEntry> unread) = EventTranslation.Entries(stream.Events, quantity);
+        (IReadOnlyList<CourseEntry> entries, IReadOnlyList<UnreadEntry> unread) = EventTranslation.Entries(stream.Events);
         QuantitySeries? series = PatientCourse.Of(entries).Series.GetValueOrDefault(quantity);
         return new PatientAnswer<SeriesReading>(answer.Decision, new SeriesReading(series?.Between(from, before) ?? [], unread, stream.Spoiled), answer.AuditFault);
     }

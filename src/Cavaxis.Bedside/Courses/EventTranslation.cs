@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Observations;
@@ -52,12 +51,8 @@ internal static class EventTranslation
         return (entries, unread);
     }
 
-    /// <summary>Entries of recorded events that can tell of one quantity: readings that do not name it and correct none are left unread.</summary>
-    public static (IReadOnlyList<CourseEntry> Entries, IReadOnlyList<UnreadEntry> Unread) Entries(IEnumerable<RecordedEvent> events, ObservedQuantity quantity)
-    {
-        byte[] name = Encoding.UTF8.GetBytes($"\"{QuantityTable.Of(quantity).Key}\"");
-        return Entries(events.Where(e => e.Corrects is not null || e.Kind != Observations || e.Payload.Bytes.Span.IndexOf(name) >= 0));
-    }
+    /// <summary>How a quantity that was read stands in the payload of an event.</summary>
+    public static string NameIn(ObservedQuantity quantity) => $"\"{QuantityTable.Of(quantity).Key}\"";
 
     private static bool IsOfThePatient(RecordedEvent one) => one.Kind.Text.StartsWith(OfThePatient, StringComparison.Ordinal);
 

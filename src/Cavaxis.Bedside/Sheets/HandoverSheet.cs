@@ -56,7 +56,7 @@ public static class HandoverSheet
         };
     }
 
-    private static IReadOnlyList<ReportBlock> Blocks(IReadOnlyList<PageSection> sections, IReadOnlyList<SmallTrend> trends)
+    private static List<ReportBlock> Blocks(IReadOnlyList<PageSection> sections, IReadOnlyList<SmallTrend> trends)
     {
         List<ReportBlock> blocks = [];
         foreach (PageSection section in sections)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Cavaxis.Bedside.Readouts;
 using Cavaxis.Course.Patients;
 using Cavaxis.Course.RunSheets;
 using Cavaxis.Reports.OnePage;

@@ -1,5 +1,4 @@
 using Cavaxis.Bedside.Readouts;
-using Cavaxis.Course.Events;
 using Cavaxis.Course.Explanations.Reasoning;
 using Cavaxis.Course.Patients;
 using Cavaxis.Reports.OnePage;
@@ -54,7 +53,8 @@ internal static class ThinkingSections
             PageRow.Of(last.Judgement?.Words ?? $"Cannot be judged: {last.Trouble}."),
         ])
         {
-            Besides = trials.Count - 1, Elsewhere = "the full report, weaning",
+            Besides = trials.Count - 1,
+            Elsewhere = "the full report, weaning",
         };
     }
 }

@@ -39,13 +39,14 @@ internal static class UnknownSection
             Add(rows, "Counted neither way for the causes: ", [.. trend.Report.Missing.Select(static m => m.Words)]);
         }
 
-        Add(rows, "Not in this record: ",
+        (bool Missing, string Words)[] logs =
         [
-            .. course.Case is null ? new[] { "a case" } : [],
-            .. course.Plan is null ? new[] { "a plan" } : [],
-            .. course.All<AnticoagulationSet>().Count == 0 ? new[] { "anticoagulation" } : [],
-            .. course.All<ImagingDone>().Count == 0 ? new[] { "imaging" } : [],
-        ]);
+            (course.Case is null, "a case"),
+            (course.Plan is null, "a plan"),
+            (course.All<AnticoagulationSet>().Count == 0, "anticoagulation"),
+            (course.All<ImagingDone>().Count == 0, "imaging"),
+        ];
+        Add(rows, "Not in this record: ", [.. logs.Where(static l => l.Missing).Select(static l => l.Words)]);
         return new PageSection("Not known", rows.Count == 0 ? [PageRow.Of("Nothing of what this sheet asks for; much that it does not ask for.")] : rows) { Least = 3, Elsewhere = "the record" };
     }
 

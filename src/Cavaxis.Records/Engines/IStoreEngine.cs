@@ -19,6 +19,9 @@ internal interface IStoreEngine : IDisposable
     /// <param name="context">The context with its transaction.</param>
     Task LockForAppendAsync(RecordContext context);
 
+    /// <summary>SQL of all events whose payload holds the bytes of its one parameter, {0}.</summary>
+    string HoldingBytes { get; }
+
     /// <summary>Opens a connection that only reads, and gives what can be read of a damaged file too.</summary>
     /// <returns>The open connection.</returns>
     Task<DbConnection> OpenToInspectAsync();

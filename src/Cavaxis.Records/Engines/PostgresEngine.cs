@@ -54,6 +54,9 @@ internal sealed class PostgresEngine : IStoreEngine
     public Task LockForAppendAsync(RecordContext context) => context.Database.ExecuteSqlRawAsync(Lock);
 
     /// <inheritdoc/>
+    public string HoldingBytes => "SELECT * FROM event WHERE position({0} in payload) > 0";
+
+    /// <inheritdoc/>
     public async Task<DbConnection> OpenToInspectAsync() => await source.OpenConnectionAsync();
 
     /// <inheritdoc/>

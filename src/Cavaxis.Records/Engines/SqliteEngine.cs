@@ -58,6 +58,9 @@ internal sealed class SqliteEngine : DbConnectionInterceptor, IStoreEngine
     public Task LockForAppendAsync(RecordContext context) => Task.CompletedTask; // A write transaction of SQLite is begun as the only one (BEGIN IMMEDIATE).
 
     /// <inheritdoc/>
+    public string HoldingBytes => "SELECT * FROM event WHERE instr(payload, {0}) > 0";
+
+    /// <inheritdoc/>
     public async Task<DbConnection> OpenToInspectAsync()
     {
         if (!File.Exists(path))

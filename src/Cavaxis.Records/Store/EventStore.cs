@@ -1,3 +1,4 @@
+using System.Text;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Chain;
 using Cavaxis.Records.Engines;
@@ -78,7 +79,8 @@ public sealed class EventStore : IEventStore, IDisposable
         string stream = query.Stream.Text;
         return database.DoAsync(async context =>
         {
-            IQueryable<EventRow> rows = context.Events.AsNoTracking().Where(e => e.Stream == stream);
+            IQueryable<EventRow> rows = (query.Holding is string holding ? context.Events.FromSqlRaw(database.Engine.HoldingBytes, Encoding.UTF8.GetBytes(holding)) : context.Events)
+                .AsNoTracking().Where(e => e.Stream == stream);
             if (query.After > 0)
             {
                 rows = rows.Where(e => e.Sequence > query.After);

@@ -1,6 +1,6 @@
-using Cavaxis.Bedside.Courses;
 using Cavaxis.Anatomy.Body;
 using Cavaxis.Anatomy.Landmarks;
+using Cavaxis.Bedside.Courses;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
