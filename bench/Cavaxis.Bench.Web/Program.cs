@@ -3,8 +3,16 @@ using Cavaxis.Bench.Web;
 using Microsoft.Playwright;
 
 // Measures the built workspace in headless Chromium without a graphics processor: pages, moved cannulae, then the waves of "What if?".
-// Usage: dotnet run -c Release --project bench/Cavaxis.Bench.Web
+// Usage: dotnet run -c Release --project bench/Cavaxis.Bench.Web [-- --crowd]; with --crowd fifty people who sign in at once, without a browser.
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+if (args.Contains("--crowd"))
+{
+    using WorkspaceProcess shared = WorkspaceProcess.Start(CrowdFigures.Register);
+    Console.WriteLine($"{Environment.ProcessorCount} cores, load {File.ReadAllText("/proc/loadavg").Split(' ')[0]}");
+    await CrowdFigures.PrintAsync(shared.Address);
+    return;
+}
+
 using WorkspaceProcess workspace = WorkspaceProcess.Start();
 using IPlaywright playwright = await Playwright.CreateAsync();
 await using IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions

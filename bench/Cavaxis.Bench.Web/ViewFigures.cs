@@ -10,7 +10,8 @@ internal static class ViewFigures
 
     private static readonly (string Page, string Useful)[] Pages =
     [
-        ("", ".patient-open"), ("know", ".answer-value"), ("ways", ".answer-value"), ("lie", ".answer-value"), ("whatif", ".answer"), ("paper", ".answer"),
+        ("", ".patient-open"), ("know", ".answer-value"), ("ways", ".answer-value"), ("lie", ".answer-value"), ("whatif", ".answer"), ("place", "#begin-sheet"),
+        ("position", "#placed-title"), ("run", "#read-title"), ("wean", "#begin-title"), ("after", "#outcome-title"), ("paper", ".answer"),
     ];
 
     /// <summary>Measures every page in an open window that keeps nothing of what it has fetched, and prints; the first line is the first page of a server

@@ -14,12 +14,14 @@ internal sealed class WorkspaceProcess : IDisposable
     public Uri Address { get; }
 
     /// <summary>Starts it on a free port.</summary>
+    /// <param name="prepare">Puts something into the data folder first; null for an empty one.</param>
     /// <returns>The running workspace.</returns>
-    public static WorkspaceProcess Start()
+    public static WorkspaceProcess Start(Action<string>? prepare = null)
     {
         DirectoryInfo own = new(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar));
         string program = Path.Combine(own.Parent!.Parent!.FullName, "Cavaxis.Web", own.Name, "cavaxis-web.dll");
         DirectoryInfo data = Directory.CreateTempSubdirectory("cavaxis-bench-");
+        prepare?.Invoke(data.FullName);
         ProcessStartInfo start = new("dotnet", [program, "--no-open", "--data", data.FullName]) { RedirectStandardOutput = true };
         Process process = Process.Start(start)!;
         string line = process.StandardOutput.ReadLine() ?? throw new InvalidOperationException("The workspace did not start.");

@@ -41,6 +41,12 @@ if (args.Contains("--records"))
     return;
 }
 
+if (args.Contains("--courses"))
+{
+    await CourseFigures.PrintAsync(part, quick ? 50_000 : 1_000_000, args.SkipWhile(static a => a != "--store").Skip(1).FirstOrDefault());
+    return;
+}
+
 if (all)
 {
     InsertionFigures.Print(quick ? 5 : 200);

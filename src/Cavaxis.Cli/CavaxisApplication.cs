@@ -5,6 +5,7 @@ using Cavaxis.Cli.Output;
 using Cavaxis.Cli.PackVerbs;
 using Cavaxis.Cli.RecordVerbs;
 using Cavaxis.Cli.Secrets;
+using Cavaxis.Cli.SheetVerbs;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Faults;
 using Spectre.Console.Cli;
@@ -110,9 +111,10 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
                 .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif or insertion.");
-            RecordVerbTable.AddTo(configuration);
+            RecordVerbTable.AddTo(configuration, SheetVerbTable.AddTo);
             PackVerbTable.AddTo(configuration);
             CourseVerbTable.AddTo(configuration);
+            SheetVerbTable.AddProgramme(configuration, CourseVerbTable.AddProgramme);
         });
         return app;
     }

@@ -1,4 +1,5 @@
 using Cavaxis.Course.Events;
+using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
 using Cavaxis.Course.RunSheets;
 using Cavaxis.Quantities.Faults;
@@ -19,6 +20,8 @@ namespace Cavaxis.Bedside.Courses;
 /// <param name="rules">Rules of the programmes that decided otherwise than <see cref="ProgrammeRules.Usual"/>, by programme.</param>
 public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IReadOnlyDictionary<string, ProgrammeRules>? rules = null)
 {
+    private const int LastReadings = 20;
+
     /// <summary>How far a bedside clock may run ahead of this one before a time counts as in the future. Assumption of this project.</summary>
     public static readonly TimeSpan ClockSlack = TimeSpan.FromMinutes(10);
 
@@ -31,17 +34,23 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
     public async Task<PatientAnswer<CourseOutcome>> AdmitAsync(Person person, Identifier programme, string caseText)
     {
         CourseWriting first = new(new CaseSaved { CaseText = caseText });
-        IReadOnlyList<InputFault> faults = WritingCheck.Of([first], Latest).Faults;
+        (IReadOnlyList<EventDraft> drafts, IReadOnlyList<InputFault> faults) = WritingCheck.Of([first], Latest);
         AccessDecision decision = AccessRule.Decide(person, Verb.AdmitPatient, programme);
         if (decision == AccessDecision.Granted && faults.Count > 0)
         {
             return new PatientAnswer<CourseOutcome>(decision, new CourseRefused(faults));
         }
 
-        PatientAnswer<Identifier> admitted = await records.AdmitAsync(person, programme);
-        return admitted.Value is Identifier patient
-            ? await RecordAsync(person, patient.Text, 1, first)
-            : new PatientAnswer<CourseOutcome>(admitted.Decision);
+        // One request: a patient without a case cannot be left behind by a process that is killed in between.
+        PatientAnswer<Identifier> admitted = await records.AdmitAsync(person, programme, drafts);
+        if (admitted.Value is not Identifier patient)
+        {
+            return new PatientAnswer<CourseOutcome>(admitted.Decision);
+        }
+
+        PatientAnswer<CourseReading> read = await ReadAsync(person, patient.Text);
+        return new PatientAnswer<CourseOutcome>(
+            read.Decision, read.Value is CourseReading reading ? new CourseWritten(patient.Text, reading.Version, [.. reading.Course.Entries.Select(static e => e.Original)]) : null, read.AuditFault);
     }
 
     /// <summary>Reads a patient's course.</summary>
@@ -53,6 +62,31 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
     {
         PatientAnswer<StreamReading> answer = await records.ReadAsync(person, patient);
         return new PatientAnswer<CourseReading>(answer.Decision, answer.Value is StreamReading stream ? EventTranslation.Reading(patient, stream) : null, answer.AuditFault);
+    }
+
+    /// <summary>Reads the course of one quantity in a stretch of time, as for drawing it: readings of other times and quantities are left in the record.</summary>
+    /// <param name="person">Who asks.</param>
+    /// <param name="patient">The patient's identifier as it was given.</param>
+    /// <param name="quantity">The quantity.</param>
+    /// <param name="from">Not before.</param>
+    /// <param name="before">Earlier than.</param>
+    /// <returns>The same readings as the whole course would give for it, where it was granted.</returns>
+    /// <exception cref="StoreFaultException">The store cannot be read.</exception>
+    public async Task<PatientAnswer<SeriesReading>> SeriesAsync(Person person, string patient, ObservedQuantity quantity, DateTimeOffset from, DateTimeOffset before)
+    {
+        PatientAnswer<StreamReading> answer = await records.ReadPartsAsync(person, patient, stream =>
+        [
+            new StreamQuery(stream, Without: EventTranslation.Observations),
+            new StreamQuery(stream, 0, EventTranslation.Observations, from, before),
+        ]);
+        if (answer.Value is not StreamReading stream)
+        {
+            return new PatientAnswer<SeriesReading>(answer.Decision, null, answer.AuditFault);
+        }
+
+        (IReadOnlyList<CourseEntry> entries, IReadOnlyList<UnreadEntry> unread) = EventTranslation.Entries(stream.Events, quantity);
+        QuantitySeries? series = PatientCourse.Of(entries).Series.GetValueOrDefault(quantity);
+        return new PatientAnswer<SeriesReading>(answer.Decision, new SeriesReading(series?.Between(from, before) ?? [], unread, stream.Spoiled), answer.AuditFault);
     }
 
     /// <summary>Whether a person may do something with a patient's record, as for showing what they may do.</summary>
@@ -143,13 +177,34 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
         List<PatientSummary> all = [];
         foreach (Identifier patient in await records.ListAsync(person))
         {
-            if ((await ReadAsync(person, patient.Text)).Value is CourseReading reading)
+            if (await BriefAsync(person, patient.Text) is CourseReading reading)
             {
                 all.Insert(0, SummaryLine.Of(reading, now));
             }
         }
 
         return [.. all.OrderBy(static s => s.Running?.Started.OccurredAt ?? DateTimeOffset.MaxValue)];
+    }
+
+    /// <summary>A course without all but the last of its readings, as one line of a list needs it.</summary>
+    private async Task<CourseReading?> BriefAsync(Person person, string patient)
+    {
+        PatientAnswer<StreamReading> answer = await records.ReadPartsAsync(person, patient, static stream =>
+        [
+            new StreamQuery(stream, Without: EventTranslation.Observations),
+            new StreamQuery(stream, Kind: EventTranslation.Observations, LastHappened: LastReadings),
+            new StreamQuery(stream, LastWritten: 1),
+        ]);
+        if (answer.Value is not StreamReading stream)
+        {
+            return null;
+        }
+
+        // One of the last readings that stands as it was written is later than any that was left out. Where there is none, the whole course tells.
+        CourseReading brief = EventTranslation.Reading(patient, stream);
+        bool enough = stream.Events.Count(static e => e.Kind == EventTranslation.Observations && e.Corrects is null) < LastReadings
+            || brief.Course.Entries.Any(static e => e.Original.Event is Observed && !e.IsCorrected);
+        return enough ? brief : (await ReadAsync(person, patient)).Value;
     }
 
     private DateTimeOffset Latest => clock.GetUtcNow() + ClockSlack;

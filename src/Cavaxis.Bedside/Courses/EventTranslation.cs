@@ -1,5 +1,7 @@
+using System.Text;
 using System.Text.Json;
 using Cavaxis.Course.Events;
+using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Events;
@@ -11,6 +13,9 @@ namespace Cavaxis.Bedside.Courses;
 internal static class EventTranslation
 {
     private const string OfThePatient = "patient.";
+
+    /// <summary>The kind that comes by the thousand.</summary>
+    public static EventKind Observations { get; } = EventKind.Of(CourseEventTable.Of<Observed>().Text);
 
     /// <summary>A draft for the record.</summary>
     /// <exception cref="InputFaultException">The event has faults.</exception>
@@ -45,6 +50,13 @@ internal static class EventTranslation
         }
 
         return (entries, unread);
+    }
+
+    /// <summary>Entries of recorded events that can tell of one quantity: readings that do not name it and correct none are left unread.</summary>
+    public static (IReadOnlyList<CourseEntry> Entries, IReadOnlyList<UnreadEntry> Unread) Entries(IEnumerable<RecordedEvent> events, ObservedQuantity quantity)
+    {
+        byte[] name = Encoding.UTF8.GetBytes($"\"{QuantityTable.Of(quantity).Key}\"");
+        return Entries(events.Where(e => e.Corrects is not null || e.Kind != Observations || e.Payload.Bytes.Span.IndexOf(name) >= 0));
     }
 
     private static bool IsOfThePatient(RecordedEvent one) => one.Kind.Text.StartsWith(OfThePatient, StringComparison.Ordinal);

@@ -20,12 +20,12 @@ internal static class CourseVerbTable
             branch.AddCommand<CourseCorrectCommand>("correct").WithDescription("Put an entry right; the earlier one stays visible.");
             branch.AddCommand<CourseWithdrawCommand>("withdraw").WithDescription("Take an entry back; it stays visible.");
         });
-        configuration.AddBranch("programme", static branch =>
-        {
-            branch.SetDescription("A programme as a whole.");
-            branch.AddCommand<ProgrammeOutcomesCommand>("outcomes").WithDescription("Outcomes with intervals, case mix, cumulative sums; small numbers are called small.");
-        });
     }
+
+    /// <summary>Adds those about a programme to its branch.</summary>
+    /// <param name="branch">The branch.</param>
+    public static void AddProgramme(IConfigurator<CommandSettings> branch) =>
+        branch.AddCommand<ProgrammeOutcomesCommand>("outcomes").WithDescription("Outcomes with intervals, case mix, cumulative sums; small numbers are called small.");
 
     private static void AddPlacing(IConfigurator<CommandSettings> branch)
     {

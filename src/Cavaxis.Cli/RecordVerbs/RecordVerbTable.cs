@@ -7,7 +7,8 @@ internal static class RecordVerbTable
 {
     /// <summary>Adds them to the command line.</summary>
     /// <param name="configuration">The command line.</param>
-    public static void AddTo(IConfigurator configuration)
+    /// <param name="ofPatients">Add further verbs to the branch of patients.</param>
+    public static void AddTo(IConfigurator configuration, params IReadOnlyList<Action<IConfigurator<CommandSettings>>> ofPatients)
     {
         configuration.AddBranch("record", static branch =>
         {
@@ -29,13 +30,17 @@ internal static class RecordVerbTable
             branch.AddCommand<PeoplePasswordCommand>("password").WithDescription("Set your own password, or that of someone you keep.");
             branch.AddCommand<PeopleUnlockCommand>("unlock").WithDescription("Let a locked name sign in again.");
         });
-        configuration.AddBranch("patient", static branch =>
+        configuration.AddBranch("patient", branch =>
         {
             branch.SetDescription("Patients of your programmes.");
             branch.AddCommand<PatientListCommand>("list").WithDescription("List the patients whose records you may read.");
             branch.AddCommand<PatientShowCommand>("show").WithDescription("Show a patient's events.");
             branch.AddCommand<PatientAdmitCommand>("admit").WithDescription("Take a new patient in.");
             branch.AddCommand<PatientAuditCommand>("audit").WithDescription("Show who asked for records of a programme.");
+            foreach (Action<IConfigurator<CommandSettings>> more in ofPatients)
+            {
+                more(branch);
+            }
         });
     }
 }

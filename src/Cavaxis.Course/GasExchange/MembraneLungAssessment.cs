@@ -136,7 +136,8 @@ public static class MembraneLungAssessment
         string[] there = [.. signs.Where(static s => s.Verdict == CriterionVerdict.Met).Select(static s => s.Criterion.Words)];
         int missing = signs.Count(static s => s.Verdict == CriterionVerdict.NotMeasured);
         string unknown = string.Create(CultureInfo.InvariantCulture, $" {missing} of {signs.Count} signs were not measured or cannot be judged.");
-        return there.Length == 0
+        return missing == signs.Count ? string.Create(CultureInfo.InvariantCulture, $"None of {signs.Count} signs of a failing membrane lung was measured or can be judged.")
+            : there.Length == 0
             ? "None of the measured signs of a failing membrane lung is there." + unknown
             : string.Create(CultureInfo.InvariantCulture, $"{there.Length} of {signs.Count} signs of a failing membrane lung: {string.Join("; ", there)}.{unknown}");
     }

@@ -66,14 +66,24 @@ public sealed class PatientRecords(IEventStore store)
     /// <param name="before">Only what happened earlier; null for no bound.</param>
     /// <returns>The events where it was granted.</returns>
     /// <exception cref="StoreFaultException">The store cannot be read.</exception>
-    public async Task<PatientAnswer<StreamReading>> ReadAsync(
-        Person person, string patient, EventKind? kind = null, DateTimeOffset? from = null, DateTimeOffset? before = null)
+    public Task<PatientAnswer<StreamReading>> ReadAsync(
+        Person person, string patient, EventKind? kind = null, DateTimeOffset? from = null, DateTimeOffset? before = null) =>
+        ReadPartsAsync(person, patient, stream => [new StreamQuery(stream, 0, kind, from, before)]);
+
+    /// <summary>Reads parts of a patient's events, as one reading in the audit.</summary>
+    /// <param name="person">Who asks.</param>
+    /// <param name="patient">The patient's identifier as it was given.</param>
+    /// <param name="parts">What is asked of the stream of the patient; an event that is in two parts comes once.</param>
+    /// <returns>The events, where it was granted, in the order in which they were written down.</returns>
+    /// <exception cref="StoreFaultException">The store cannot be read.</exception>
+    public async Task<PatientAnswer<StreamReading>> ReadPartsAsync(Person person, string patient, Func<StreamName, IReadOnlyList<StreamQuery>> parts)
     {
+        ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(person);
         (AccessDecision decision, StreamName stream, Identifier? programme) = await DecideAsync(person, Verb.ReadPatient, patient);
         StoreFault? unkept = await AuditAsync(person, patient, decision, programme);
         return decision == AccessDecision.Granted
-            ? new PatientAnswer<StreamReading>(decision, await store.ReadAsync(new StreamQuery(stream, 0, kind, from, before)), unkept)
+            ? new PatientAnswer<StreamReading>(decision, await TogetherAsync(parts(stream)), unkept)
             : new PatientAnswer<StreamReading>(decision, null, unkept);
     }
 
@@ -147,6 +157,29 @@ public sealed class PatientRecords(IEventStore store)
         return decision == AccessDecision.Granted
             ? new(decision, [.. (await store.ReadKindAsync(Audit.Read)).Events.Where(e => ProgrammeOrNull(e) == programme.Text)])
             : new(decision);
+    }
+
+    private async Task<StreamReading> TogetherAsync(IReadOnlyList<StreamQuery> parts)
+    {
+        if (parts.Count == 1)
+        {
+            return await store.ReadAsync(parts[0]);
+        }
+
+        Dictionary<long, RecordedEvent> events = [];
+        SortedSet<long> spoiled = [];
+        foreach (StreamQuery part in parts)
+        {
+            StreamReading read = await store.ReadAsync(part);
+            foreach (RecordedEvent one in read.Events)
+            {
+                events.TryAdd(one.Sequence, one);
+            }
+
+            spoiled.UnionWith(read.Spoiled);
+        }
+
+        return new StreamReading([.. events.Values.OrderBy(static e => e.Sequence)], [.. spoiled]);
     }
 
     private static void RefuseMoves(IReadOnlyList<EventDraft> drafts)

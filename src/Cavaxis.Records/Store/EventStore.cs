@@ -101,6 +101,21 @@ public sealed class EventStore : IEventStore, IDisposable
                 rows = rows.Where(e => e.OccurredUs < us);
             }
 
+            if (query.Without?.Text is string without)
+            {
+                rows = rows.Where(e => e.Kind != without || e.Corrects != null);
+            }
+
+            if (query.LastHappened is int happened)
+            {
+                rows = rows.OrderByDescending(static e => e.OccurredUs).ThenByDescending(static e => e.Sequence).Take(happened);
+            }
+
+            if (query.LastWritten is int written)
+            {
+                rows = rows.OrderByDescending(static e => e.Sequence).Take(written);
+            }
+
             // Put in order here: asked to order by sequence, SQLite walks the whole stream instead of the index of kind and time.
             List<EventRow> found = await rows.ToListAsync(cancel);
             found.Sort(static (a, b) => a.Sequence.CompareTo(b.Sequence));

@@ -1,3 +1,5 @@
+using Cavaxis.Reports.Drawings;
+
 namespace Cavaxis.Reports.Documents;
 
 /// <summary>
@@ -12,4 +14,10 @@ public sealed record ReportDocument(string Title, string Subtitle, string Cautio
 {
     /// <summary>Language tag of the words (BCP 47).</summary>
     public string Language { get; init; } = "en-GB";
+
+    /// <summary>
+    /// The whole report drawn as one page, caution text and all. Where it is given, paper shows it alone and the screen the parts; null where paper shows the
+    /// parts, over as many pages as they take.
+    /// </summary>
+    public Drawing? OnePage { get; init; }
 }

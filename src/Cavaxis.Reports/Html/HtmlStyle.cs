@@ -69,6 +69,21 @@ internal static class HtmlStyle
 
         """;
 
+    private const string Alone = """
+        .paper { display: none; }
+        @page { size: A4; margin: 0; }
+        @media print {
+          body { background: none; }
+          .banner, main, footer { display: none; }
+          .paper { display: block; height: 297mm; overflow: hidden; }
+          .paper svg { display: block; width: 210mm; height: 297mm; }
+        }
+
+        """;
+
+    /// <summary>The sheet of a report that paper shows as one drawn page: the screen shows its parts, paper the drawing.</summary>
+    internal static string OnePage => Screen + Alone;
+
     /// <summary>The whole sheet.</summary>
     /// <param name="cautionText">Printed at the foot of every page.</param>
     /// <returns>CSS text.</returns>

@@ -23,7 +23,7 @@ public static class HtmlWriter
 
         // The page may show what people typed; should an escape ever fail, this still lets nothing run or load.
         html.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'\">\n");
-        html.Append(CultureInfo.InvariantCulture, $"<title>{Flat(report.Title)}</title>\n<style>\n{HtmlStyle.Sheet(report.CautionText)}</style>\n</head>\n<body>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Flat(report.Title)}</title>\n<style>\n{(report.OnePage is null ? HtmlStyle.Sheet(report.CautionText) : HtmlStyle.OnePage)}</style>\n</head>\n<body>\n");
         html.Append(CultureInfo.InvariantCulture, $"<aside class=\"banner\" role=\"note\" aria-label=\"Caution\"><strong>Caution.</strong> {Text(report.CautionText)}</aside>\n");
         html.Append(CultureInfo.InvariantCulture, $"<main>\n<header>\n<h1>{Text(report.Title)}</h1>\n");
         if (report.Subtitle.Length > 0)
@@ -38,7 +38,13 @@ public static class HtmlWriter
             Append(html, block, ref figures);
         }
 
-        html.Append(CultureInfo.InvariantCulture, $"</main>\n<footer><p>{Text(report.CautionText)}</p></footer>\n</body>\n</html>\n");
+        html.Append(CultureInfo.InvariantCulture, $"</main>\n<footer><p>{Text(report.CautionText)}</p></footer>\n");
+        if (report.OnePage is Drawing page)
+        {
+            html.Append(CultureInfo.InvariantCulture, $"<div class=\"paper\" aria-hidden=\"true\">\n{SvgWriter.Write(page, "paper")}</div>\n");
+        }
+
+        html.Append("</body>\n</html>\n");
         return html.ToString();
     }
 

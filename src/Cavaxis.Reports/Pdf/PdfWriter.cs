@@ -2,6 +2,7 @@ using System.Globalization;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Reports.Documents;
 using Cavaxis.Reports.Drawings;
+using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 
 namespace Cavaxis.Reports.Pdf;
@@ -28,6 +29,31 @@ public static class PdfWriter
         document.Info.CreationDate = stamp.UtcDateTime;
         document.Language = PrintableText.OneLine(report.Language);
         document.ViewerPreferences.DisplayDocTitle = true;
+        if (report.OnePage is Drawing page)
+        {
+            PaintPage(document, page);
+        }
+        else
+        {
+            PaintFlow(document, report);
+        }
+
+        using var bytes = new MemoryStream();
+        document.Save(bytes, closeStream: false);
+        return PdfFixedBytes.Of(bytes.ToArray());
+    }
+
+    private static void PaintPage(PdfDocument document, Drawing drawing)
+    {
+        PdfPage page = document.AddPage();
+        page.Width = XUnit.FromMillimeter(drawing.WidthMm);
+        page.Height = XUnit.FromMillimeter(drawing.HeightMm);
+        using XGraphics graphics = XGraphics.FromPdfPage(page);
+        new PdfDrawingPainter(graphics, 0, 0, 1).Paint(drawing);
+    }
+
+    private static void PaintFlow(PdfDocument document, ReportDocument report)
+    {
         using var flow = new PdfPageFlow(document, report.CautionText);
         var text = new PdfTextPainter(flow);
         text.Callout(new Callout(CalloutKind.Caution, "Bear in mind", report.CautionText));
@@ -46,9 +72,6 @@ public static class PdfWriter
         }
 
         flow.Finish();
-        using var bytes = new MemoryStream();
-        document.Save(bytes, closeStream: false);
-        return PdfFixedBytes.Of(bytes.ToArray());
     }
 
     private static void Paint(ReportDocument report, int index, PdfPageFlow flow, PdfTextPainter text, ref int figures)

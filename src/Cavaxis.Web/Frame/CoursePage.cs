@@ -9,6 +9,9 @@ public abstract class CoursePage : PatientPage
     [Inject]
     public Desk.CourseDesk CourseDesk { get; private set; } = null!;
 
+    /// <summary>False until the record was read: nothing may be said of what runs before that.</summary>
+    protected bool IsRead { get; private set; }
+
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
@@ -23,7 +26,14 @@ public abstract class CoursePage : PatientPage
         if (IsFound)
         {
             await CourseDesk.OpenAsync(Id);
+            IsRead = true;
+            OnCourse();
         }
+    }
+
+    /// <summary>Called on the window's own thread when the course was read anew, before the page is drawn again.</summary>
+    protected virtual void OnCourse()
+    {
     }
 
     /// <inheritdoc/>
@@ -33,5 +43,9 @@ public abstract class CoursePage : PatientPage
         base.Dispose(disposing);
     }
 
-    private void OnCourseChanged() => _ = InvokeAsync(StateHasChanged);
+    private void OnCourseChanged() => _ = InvokeAsync(() =>
+    {
+        OnCourse();
+        StateHasChanged();
+    });
 }

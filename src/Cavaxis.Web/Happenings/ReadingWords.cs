@@ -6,6 +6,10 @@ namespace Cavaxis.Web.Happenings;
 /// <summary>A reading in words.</summary>
 internal static class ReadingWords
 {
+    /// <summary>Name above a field; "pH" stays as it is written.</summary>
+    public static string Label(QuantityDefinition one) =>
+        one.Words.Length > 1 && char.IsUpper(one.Words[1]) ? one.Words : char.ToUpperInvariant(one.Words[0]) + one.Words[1..];
+
     /// <summary>Name, value with error, unit.</summary>
     public static string Of(Reading reading)
     {

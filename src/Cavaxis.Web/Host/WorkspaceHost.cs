@@ -69,6 +69,8 @@ public static class WorkspaceHost
         services.AddScoped<CourseDesk>();
         services.AddScoped<PlacesKept>();
         services.AddScoped<WaysKept>();
+        services.AddSingleton<Downloads.FileTray>();
+        services.AddSingleton<Pages.Share.SealTurn>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuit => circuit.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10))
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessageBytes);
         services.AddDataProtection().SetApplicationName("cavaxis").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));
@@ -105,6 +107,7 @@ public static class WorkspaceHost
         app.MapStaticAssets();
         app.MapSignIn();
         app.MapReports();
+        app.MapMade();
         app.MapRazorComponents<TRoot>().AddInteractiveServerRenderMode(server => server.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

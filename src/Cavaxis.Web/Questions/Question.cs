@@ -20,6 +20,7 @@ public sealed record Question(string Key, string Words, string Asks, char Letter
         new("run", "How is it running?", "What was observed, what changed, what may be behind it, and what to look at next.", 'R'),
         new("wean", "Can it come off?", "Trials of less support, step by step, beside published criteria.", 'O'),
         new("after", "What comes after?", "Examinations that are due after support, what they found, and what became of the patient.", 'A'),
+        new("share", "Who else should look?", "A sealed question to another centre, and the answers that came back.", 'H'),
         new("paper", "On paper", "Steps and report to print or hand over.", 'P'),
     ];
 

@@ -62,16 +62,19 @@ public sealed class OldCases(WorkspaceRecord record)
 
         // The list shows the last first: load from the end of the alphabet.
         IReadOnlyList<(string Name, string Json)> all = DemoCases.All();
-        foreach ((_, string json) in all.Reverse())
+        DateTimeOffset now = record.Clock.GetUtcNow();
+        foreach ((string name, string json) in all.Reverse())
         {
             Identifier id = PatientRecords.NewId();
-            await AddAsync(id, Audit.Program, [new CaseVersion(id.Text, 1, TimeProvider.System.GetUtcNow(), "invented demo case loaded", json)]);
+            EventDraft[] course = [.. DemoCourses.Of(name, now).Select(static e => new EventDraft(EventKind.Of(e.Kind.Text), CanonicalJson.Of(e.Json), e.At))];
+            DateTimeOffset since = course.Select(static e => e.OccurredAt!.Value.AddHours(-1)).Append(now).Min();
+            await AddAsync(id, Audit.Program, [new CaseVersion(id.Text, 1, since, "invented demo case loaded", json)], course);
         }
 
         return all.Count;
     }
 
-    private async Task<bool> AddAsync(Identifier id, Identifier who, List<CaseVersion> versions)
+    private async Task<bool> AddAsync(Identifier id, Identifier who, List<CaseVersion> versions, params EventDraft[] course)
     {
         CanonicalJson programme = CanonicalJson.Of(new JsonObject { ["programme"] = WorkspaceRecord.OwnProgramme.Text }.ToJsonString());
         List<EventDraft> drafts = [new(PatientRecords.Admitted, programme, versions[0].SavedAt)];
@@ -81,7 +84,7 @@ public sealed class OldCases(WorkspaceRecord record)
             drafts.Add(RecordCaseShelf.Draft(versions[i].Json, versions[i].Change, i == 0 ? null : i + 1, versions[i].SavedAt));
         }
 
-        return await record.Store.AppendAsync(new AppendRequest(CaseVersions.StreamOf(id), 0, who, drafts)) is Appended;
+        return await record.Store.AppendAsync(new AppendRequest(CaseVersions.StreamOf(id), 0, who, [.. drafts, .. course])) is Appended;
     }
 
     private async Task CompareAsync(string id, List<CaseVersion> versions)

@@ -1,4 +1,5 @@
 using Cavaxis.Bedside.Courses;
+using Cavaxis.Bedside.Programmes;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Engines;
 using Cavaxis.Records.Events;
@@ -24,6 +25,7 @@ public sealed class WorkspaceRecord : IDisposable
         SignIn = new SignInDesk(store, hasher, clock);
         Cases = new CaseVersions(store);
         Courses = new CourseRecords(Patients, clock);
+        Programmes = new ProgrammeCourses(Patients, Courses, clock);
         Clock = clock;
     }
 
@@ -54,6 +56,9 @@ public sealed class WorkspaceRecord : IDisposable
 
     /// <summary>What happened to each patient.</summary>
     public CourseRecords Courses { get; }
+
+    /// <summary>What happened to all patients of a programme.</summary>
+    public ProgrammeCourses Programmes { get; }
 
     /// <summary>The clock that dates what is written.</summary>
     public TimeProvider Clock { get; }

@@ -227,6 +227,41 @@ public abstract class CourseRecordsTests : IAsyncLifetime, IDisposable
         Assert.Equal(2502, (await Read()).Version);
     }
 
+    [Fact]
+    public async Task A_series_read_by_itself_is_that_of_the_whole_course_whatever_was_put_right()
+    {
+        await courses.RecordAsync(Cleo, patient, null, [.. Enumerable.Range(0, 120).Select(static i => Flow(3 + (i * 0.01), i))]);
+        await courses.RecordAsync(Cleo, patient, null, new CourseWriting(new Observed { Readings = [Reading.Of(ObservedQuantity.LactateMmolPerL, 2)] }, Start.AddMinutes(50)));
+        await courses.RecordAsync(Cleo, patient, null, new CourseWriting(new NoteWritten { Text = "pumpFlowLPerMin" }, Start.AddMinutes(51)));
+        await courses.WithdrawAsync(Cleo, patient, null, 45, "wrong patient");
+        await courses.CorrectAsync(Cleo, patient, null, 46, new Observed { Readings = [Reading.Of(ObservedQuantity.LactateMmolPerL, 3)] }, Start.AddMinutes(43));
+        await courses.CorrectAsync(Cleo, patient, null, 10, Flow(9, 60).Event, Start.AddMinutes(60));
+        await courses.CorrectAsync(Cleo, patient, null, 47, Flow(8, 110).Event, Start.AddMinutes(110));
+        await courses.CorrectAsync(Cleo, patient, null, 123, Flow(7, 55).Event, Start.AddMinutes(55));
+        await courses.CorrectAsync(Cleo, patient, null, 48, new NoteWritten { Text = "no reading at all" }, Start.AddMinutes(45));
+        (DateTimeOffset from, DateTimeOffset before) = (Start.AddMinutes(40), Start.AddMinutes(80));
+        static IEnumerable<(DateTimeOffset, double)> Of(IEnumerable<SeriesPoint> points) => points.Select(static p => (p.At, p.Value)).Order();
+        SeriesReading series = (await courses.SeriesAsync(Rita, patient, ObservedQuantity.PumpFlowLPerMin, from, before)).Value!;
+        Assert.Equal(Of((await Read()).Course.Series[ObservedQuantity.PumpFlowLPerMin].Between(from, before)), Of(series.Points));
+        Assert.Equal(38, series.Points.Count);
+        Assert.Contains(series.Points, static p => p.Value == 9);
+        Assert.Contains(series.Points, static p => p.Value == 7);
+        Assert.Empty((await courses.SeriesAsync(Rita, patient, ObservedQuantity.UrineMlPerH, from, before)).Value!.Points);
+        Assert.Equal(AccessDecision.NotThere, (await courses.SeriesAsync(Sven, patient, ObservedQuantity.PumpFlowLPerMin, from, before)).Decision);
+    }
+
+    [Fact]
+    public async Task A_line_of_the_list_tells_the_last_reading_although_it_reads_only_a_few()
+    {
+        await courses.RecordAsync(Cleo, patient, null, [.. Enumerable.Range(0, 60).Select(static i => Flow(3 + (i * 0.01)) with { OccurredAt = Start.AddDays(2).AddMinutes(6).AddSeconds(i) })]);
+        Assert.Equal(("Pump flow 3.59 L/min", 62L), (await courses.ListAsync(Rita)).Select(static s => (s.Last!.Text, s.Version)).Single());
+
+        // Every one of the last readings is taken back: the one that stands is further back than the few.
+        await courses.RecordAsync(Cleo, patient, null, [.. Enumerable.Range(23, 40).Select(static entry => new CourseWriting(new EntryWithdrawn { Reason = "wrong patient" }, null, entry))]);
+        PatientSummary told = Assert.Single(await courses.ListAsync(Rita));
+        Assert.Equal(((await Read()).Course.Timeline.Last(static l => !l.IsWithdrawn).Text, 102L), (told.Last!.Text, told.Version));
+    }
+
     private static CourseWriting Flow(double litres, int minute = 0) => new(new Observed { Readings = [Reading.Of(ObservedQuantity.PumpFlowLPerMin, litres)] }, Start.AddMinutes(minute));
 
     private static Person Someone(string id, Identifier programme, Role role) => new(

@@ -25,6 +25,10 @@ public sealed class VerbRoleTests(RecordFolder record) : IClassFixture<RecordFol
         ("patient show PATIENT", ["rita", "cleo", "lena"]),
         ("patient admit --programme north", ["cleo", "lena"]),
         ("patient audit --programme north", ["ada", "lena"]),
+        ("patient handover PATIENT --report SHEET.pdf", ["rita", "cleo", "lena"]),
+        ("patient report PATIENT --report SHEET.html", ["rita", "cleo", "lena"]),
+        ("patient fhir PATIENT --to SHEET.json", ["rita", "cleo", "lena"]),
+        ("programme csv --programme north --to SHEET.csv", ["lena"]),
     ];
 
     private static readonly string[] Everyone = ["ada", "rita", "cleo", "lena", "sven", "oda"];
@@ -105,6 +109,7 @@ public sealed class VerbRoleTests(RecordFolder record) : IClassFixture<RecordFol
         return [.. verb.Split(' ').Select(word => word switch
         {
             "BACKUP" or "NEW" => record[fresh + ".db"],
+            ['S', 'H', 'E', 'E', 'T', .. string ending] => record[fresh + ending],
             "KEPT" => kept,
             "NEWNAME" => "n" + fresh,
             "SOMEONE" => "t" + fresh,

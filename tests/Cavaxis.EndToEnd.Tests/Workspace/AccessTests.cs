@@ -16,7 +16,12 @@ public class AccessTests(WorkspaceBrowser browser)
         string paper = know.Replace("/know", "/paper", StringComparison.Ordinal);
         IPage page = await browser.OpenAsync(room: room);
         List<string> found = [];
-        foreach (string address in new[] { "", know, $"{know}?group=vessels", $"{know}?group=access", $"{know}?group=file", paper, "not-found" })
+        string running = (await browser.DemoAsync("Veno-venous support running")).Replace("/know", string.Empty, StringComparison.Ordinal);
+        foreach (string address in new[]
+        {
+            "", know, $"{know}?group=vessels", $"{know}?group=access", $"{know}?group=file", paper, "not-found",
+            $"{running}/place", $"{running}/position", $"{running}/run", $"{running}/wean", $"{running}/after", $"{running}/share", "opinion", "outcomes",
+        })
         {
             await page.GotoAsync(new Uri(browser.Address, address).ToString());
             await WorkspaceBrowser.AliveAsync(page);
@@ -39,7 +44,12 @@ public class AccessTests(WorkspaceBrowser browser)
     {
         string know = await browser.DemoAsync("Tall man");
         IPage page = await browser.OpenAsync(know, width: width);
-        foreach (string address in new[] { "", know, $"{know}?group=vessels", $"{know}?group=access", know.Replace("/know", "/paper", StringComparison.Ordinal) })
+        string running = (await browser.DemoAsync("Veno-venous support running")).Replace("/know", string.Empty, StringComparison.Ordinal);
+        foreach (string address in new[]
+        {
+            "", know, $"{know}?group=vessels", $"{know}?group=access", know.Replace("/know", "/paper", StringComparison.Ordinal),
+            $"{running}/place", $"{running}/position", $"{running}/run", $"{running}/wean", $"{running}/after", $"{running}/share", "opinion", "outcomes",
+        })
         {
             await page.GotoAsync(new Uri(browser.Address, address).ToString());
             await WorkspaceBrowser.AliveAsync(page);

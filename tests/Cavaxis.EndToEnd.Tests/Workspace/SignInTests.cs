@@ -84,6 +84,7 @@ public sealed class SignInTests(WorkspaceBrowser browser) : IDisposable
         {
             "", "people", "sign-out", "patient/0123456789abcdef/know", "report/0123456789abcdef/1/1/plan.html", "report/0123456789abcdef/1/1/plan.pdf",
             "report/0123456789abcdef/1/case.json", "models/blood.md", "_framework/blazor.web.js", "built/insertion.js", "js/entry.js", "anything",
+            "patient/0123456789abcdef/share", "opinion", "outcomes", "outcomes/own/programme.csv", "report/kept/0123456789abcdef0123456789abcdef/question.pack",
         })
         {
             using HttpResponseMessage plain = await client.GetAsync(new Uri(server.Address, address));

@@ -99,6 +99,23 @@ public class StagesTests(WorkspaceBrowser browser)
     }
 
     [Fact]
+    public async Task The_running_demo_tells_what_may_be_behind_its_change_and_its_readings_reach_the_case()
+    {
+        string run = (await browser.DemoAsync("Veno-venous support running")).Replace("/know", "/run", StringComparison.Ordinal);
+        IPage page = await browser.OpenAsync(run);
+        await Expect(page.Locator(".cause").First).ToContainTextAsync("recirculation", new() { IgnoreCase = true });
+        await Expect(page.Locator("#does")).ToContainTextAsync("mmHg");
+        await page.ClickAsync("#into-case");
+        await Expect(page.Locator("main")).ToContainTextAsync("Taken over:");
+        await page.ClickAsync("#into-case");
+        await Expect(page.Locator("main")).ToContainTextAsync("The case holds these readings already.");
+        await page.GotoAsync(new Uri(browser.Address, run.Replace("/run", "/know?group=running", StringComparison.Ordinal)).ToString());
+        await AliveAsync(page);
+        await Expect(page.Locator("main")).ToContainTextAsync("What do we know?");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task A_file_is_seen_with_its_faults_before_its_rows_are_taken_in_and_comes_in_once()
     {
         IPage page = await browser.NewPatientAsync("Import");

@@ -1,3 +1,6 @@
+using Cavaxis.Bedside.Courses;
+using Cavaxis.Bedside.Readouts;
+using Cavaxis.Course.Positions;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Engines;
@@ -37,6 +40,23 @@ public sealed class RecordCaseShelfTests : IAsyncLifetime, IDisposable
         ShelvedCase listed = Assert.Single(await shelf.ListAsync());
         Assert.Equal((first.Id, "c", 3L, false), (listed.Id, listed.Title, listed.Version, listed.Invented));
         Assert.True((await StoreVerifier.VerifyAsync(StoreAddress.Of(folder["record.db"]))).IsWhole);
+    }
+
+    [Fact]
+    public async Task The_invented_course_of_a_demo_case_is_read_whole_and_support_runs_in_it_now()
+    {
+        Assert.Equal(DemoCases.All().Count, await new OldCases(record).LoadDemoAsync());
+        using RecordCaseShelf shelf = new(record, SomePerson.Lead);
+        ShelvedCase running = Assert.Single(await shelf.ListAsync(), static c => c.Title.StartsWith("Veno-venous support running", StringComparison.Ordinal));
+        CourseReading read = (await record.Courses.ReadAsync(await SomePerson.Lead.NowAsync(), running.Id)).Value!;
+        Assert.Empty(read.Unread);
+        Assert.Empty(read.Spoiled);
+        Assert.Equal(2, read.Course.CannulaeIn.Count);
+        Assert.NotNull(read.Course.Running);
+        Assert.True(running.Invented);
+        CourseTrend trend = CourseTrend.Of(read.Course, record.Clock.GetUtcNow())!;
+        Assert.Equal("Recirculation", trend.Report.Explanations[0].Cause.ToString());
+        Assert.Single(PositionReview.Of(read.Course.CannulaeIn.Single(static c => c.Name == "venous return")).Warnings, static w => w.Rule == PositionRule.Depth);
     }
 
     [Fact]

@@ -103,7 +103,7 @@ internal sealed class NextObservationFinder(HypothesisSet set, TrendWindow windo
             : string.Empty;
         string why = string.Create(
             CultureInfo.InvariantCulture,
-            $"{told}{(rank == 0 ? "Of the signs without a value now it tells most: it" : "It")} should lower the uncertainty by {c.GainBits:F2} bits, mainly between {set.Knowledge.Causes[top[0]].Words} and {set.Knowledge.Causes[top[1]].Words}.");
+            $"{told}{(rank == 0 ? "Of the signs without a value now it tells most: it" : "It")} mainly tells {set.Knowledge.Causes[top[0]].Words} from {set.Knowledge.Causes[top[1]].Words}.");
         return new NextObservation(c.Sign.Quantity, words.Words, c.Sign.Effort, c.GainBits, why, answers);
     }
 

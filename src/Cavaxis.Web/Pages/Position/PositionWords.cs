@@ -1,4 +1,5 @@
 using Cavaxis.Anatomy.Body;
+using Cavaxis.Planning.Configurations;
 using System.Globalization;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Patients;

@@ -2,19 +2,19 @@ using Cavaxis.Course.Events;
 using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
 using Cavaxis.Planning.Case;
-using Cavaxis.Web.Pages.Run;
+using Cavaxis.Bedside.Readouts;
 
-namespace Cavaxis.Web.Tests.Run;
+namespace Cavaxis.Bedside.Tests.Readouts;
 
-public class RunningTrendTests
+public class CourseTrendTests
 {
     private static readonly DateTimeOffset Start = new(2031, 2, 3, 4, 0, 0, TimeSpan.Zero);
 
     [Fact]
     public void Without_support_or_readings_nothing_is_explained()
     {
-        Assert.Null(RunningTrend.Of(PatientCourse.Empty, Start));
-        Assert.Null(RunningTrend.Of(Course([]), Start.AddHours(10)));
+        Assert.Null(CourseTrend.Of(PatientCourse.Empty, Start));
+        Assert.Null(CourseTrend.Of(Course([]), Start.AddHours(10)));
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public class RunningTrendTests
             ]));
         }
 
-        RunningTrend trend = RunningTrend.Of(Course(read), Start.AddHours(12))!;
+        CourseTrend trend = CourseTrend.Of(Course(read), Start.AddHours(12))!;
         Assert.InRange(trend.Change.Hour!.Value, 9, 10);
         Assert.Equal("Recirculation", trend.Report.Explanations[0].Cause.ToString());
         Assert.Equal(1, trend.Report.Explanations.Sum(static e => e.Probability), 1e-9);
