@@ -1,5 +1,6 @@
 using Cavaxis.Bedside.Sealing;
 using Cavaxis.Cli.Commands;
+using Cavaxis.Cli.CourseVerbs;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.PackVerbs;
 using Cavaxis.Cli.RecordVerbs;
@@ -19,7 +20,7 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
     private const string CannulaBranch = "cannula";
 
     /// <summary>Branches whose arguments are not repeated in faults: someone may have typed a secret among them.</summary>
-    private static readonly string[] RecordBranches = ["record", "people", "patient", "pack"];
+    private static readonly string[] RecordBranches = ["record", "people", "patient", "pack", "course", "programme"];
 
     /// <summary>Runs one command.</summary>
     /// <param name="args">Arguments after the program's name.</param>
@@ -112,7 +113,8 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
                 .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif or insertion.");
             RecordVerbTable.AddTo(configuration, SheetVerbTable.AddTo);
             PackVerbTable.AddTo(configuration);
-            SheetVerbTable.AddProgramme(configuration);
+            CourseVerbTable.AddTo(configuration);
+            SheetVerbTable.AddProgramme(configuration, CourseVerbTable.AddProgramme);
         });
         return app;
     }

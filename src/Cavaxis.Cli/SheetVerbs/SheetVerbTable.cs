@@ -16,9 +16,11 @@ internal static class SheetVerbTable
 
     /// <summary>Adds the branch of programmes.</summary>
     /// <param name="configuration">The command line.</param>
-    public static void AddProgramme(IConfigurator configuration) => configuration.AddBranch("programme", static branch =>
+    /// <param name="more">Adds verbs of other folders to the branch.</param>
+    public static void AddProgramme(IConfigurator configuration, Action<IConfigurator<CommandSettings>> more) => configuration.AddBranch("programme", branch =>
     {
         branch.SetDescription("A programme as a whole.");
         branch.AddCommand<ProgrammeCsvCommand>("csv").WithDescription("Write a programme's table, a row a patient.");
+        more(branch);
     });
 }
