@@ -109,9 +109,9 @@ public partial class HandoverSheetTests
             Assert.Contains(Bare(wanted), words, StringComparison.Ordinal);
         }
 
-        // Nothing of it is cut; what is left out are the four quantities that the sheet does not ask for, and trends beyond eight.
+        // Nothing of it is cut but the long list of signs that were not read; what is left out are the four quantities that the sheet does not ask for, and trends beyond eight.
         string[] texts = [.. Sheet("typical").OnePage!.Items.OfType<Text>().Select(static t => t.Content)];
-        Assert.DoesNotContain(texts, static t => t.EndsWith(" …", StringComparison.Ordinal));
+        Assert.InRange(texts.Count(static t => t.EndsWith(" …", StringComparison.Ordinal)), 0, 1);
         Assert.Equal("+ 4 more in the full report, readings", Assert.Single(texts, static t => t.StartsWith("+ ", StringComparison.Ordinal)));
     }
 
