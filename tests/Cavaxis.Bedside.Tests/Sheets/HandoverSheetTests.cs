@@ -109,7 +109,10 @@ public partial class HandoverSheetTests
             Assert.Contains(Bare(wanted), words, StringComparison.Ordinal);
         }
 
-        Assert.DoesNotContain("+ ", Cuts(pdf), StringComparison.Ordinal);
+        // Nothing of it is cut but the long list of signs that were not read; what is left out are the four quantities that the sheet does not ask for, and trends beyond eight.
+        string[] texts = [.. Sheet("typical").OnePage!.Items.OfType<Text>().Select(static t => t.Content)];
+        Assert.InRange(texts.Count(static t => t.EndsWith(" …", StringComparison.Ordinal)), 0, 1);
+        Assert.Equal("+ 4 more in the full report, readings", Assert.Single(texts, static t => t.StartsWith("+ ", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -195,8 +198,6 @@ public partial class HandoverSheetTests
 
         return PdfDocument.Open(bytes);
     }
-
-    private static string Cuts(PdfDocument pdf) => string.Join(' ', pdf.GetPage(1).Text.Split('+').Skip(1).Select(static t => "+" + t[..Math.Min(2, t.Length)]));
 
     private static string Bare(string words) => string.Concat(words.Where(static c => !char.IsWhiteSpace(c)))
         .Replace("\uFB03", "ffi", StringComparison.Ordinal).Replace("\uFB00", "ff", StringComparison.Ordinal)
