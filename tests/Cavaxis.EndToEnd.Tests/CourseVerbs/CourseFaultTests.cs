@@ -50,7 +50,7 @@ public sealed class CourseFaultTests(RecordFolder record) : IClassFixture<Record
     {
         CourseFolder course = new(record);
         long looked = course.Version;
-        course.Does("cleo", "observe pumpFlowLPerMin 4.2 L/min");
+        course.DoesAs("cleo", "observe pumpFlowLPerMin 4.2 L/min");
         (string Code, string Field, string Accepted) fault = Assert.Single(course.Refuses($"start vvTwoSite --version {looked}"));
         Assert.Equal(("changedMeanwhile", "--version"), (fault.Code, fault.Field));
         Assert.Equal(looked + 1, course.Version);
