@@ -33,5 +33,5 @@ public sealed class CourseEnterCommand(CommandOutput output, SecretReader secret
     private protected override Task<CourseEvent> EventAsync(CourseVisit visit, Settings settings, DateTimeOffset? at) =>
         Kinds.Contains(settings.Kind)
             ? Task.FromResult(CourseEventJson.Read(OfTheCourse + settings.Kind, Encoding.UTF8.GetBytes(FieldText.Set(new JsonObject(), settings.Sets).ToJsonString())))
-            : throw OptionText.Wrong("KIND", settings.Kind, string.Join(", ", Kinds), "The other kinds of entries have verbs of their own.");
+            : throw OptionText.Wrong("KIND", settings.Kind, string.Join(", ", Kinds), "The other kinds of entries have verbs of their own.", Quantities.Faults.FaultCode.NotAChoice);
 }

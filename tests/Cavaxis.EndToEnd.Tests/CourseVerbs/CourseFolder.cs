@@ -15,10 +15,10 @@ internal sealed class CourseFolder(RecordFolder record)
     public static string Demo(string name) => Path.Combine(RepositoryFolder.Demo, name);
 
     /// <summary>Does a verb as the lead of the programme; it must be done.</summary>
-    public JsonElement Does(string verb, params string[] more) => Does("lena", verb, more);
+    public JsonElement Does(string verb, params string[] more) => DoesAs("lena", verb, more);
 
     /// <summary>Does a verb as someone; it must be done.</summary>
-    public JsonElement Does(string name, string verb, params string[] more)
+    public JsonElement DoesAs(string name, string verb, params string[] more)
     {
         (ExitCode code, string json, string err) = record.As(name, [.. Words(verb), .. more, "--json"]);
         Assert.True(code == ExitCode.Done, $"{verb}: {json}{err}");
