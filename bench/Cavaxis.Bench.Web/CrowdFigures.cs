@@ -49,6 +49,11 @@ internal static partial class CrowdFigures
             double[][] times = await Task.WhenAll(all.Select(v => v.FetchAsync(path, PagesEach)));
             Told($"{name}, {People} people fetch it {PagesEach} times at once", [.. times.SelectMany(static t => t)], whole.Elapsed);
         }
+
+        foreach (Visitor one in all)
+        {
+            one.Dispose();
+        }
     }
 
     private static string NameOf(int number) => string.Create(CultureInfo.InvariantCulture, $"lead{number}");
@@ -61,14 +66,16 @@ internal static partial class CrowdFigures
             CultureInfo.InvariantCulture, $"{what}: median {At(0.5):F0} ms, 95th percentile {At(0.95):F0} ms, longest {At(1):F0} ms; all {ms.Length} in {whole.TotalSeconds:F1} s"));
     }
 
-    private sealed partial class Visitor
+    private sealed partial class Visitor : IDisposable
     {
         private readonly HttpClient client;
 
-        // The handler goes with the client, the client with the program.
+        // The handler goes with the client.
         public Visitor(Uri address) => client = new HttpClient(new SocketsHttpHandler { CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(address.ToString().TrimEnd('/') + "/"), Timeout = TimeSpan.FromMinutes(3) };
 
         public bool IsIn { get; private set; }
+
+        public void Dispose() => client.Dispose();
 
         public async Task<double> SignInAsync(string name, string password)
         {

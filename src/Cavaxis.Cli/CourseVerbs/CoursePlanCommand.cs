@@ -4,7 +4,6 @@ using System.Text;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Course.Events;
-using Cavaxis.Course.Patients;
 using Cavaxis.Course.RunSheets;
 using Cavaxis.Devices.Catalogue;
 using Cavaxis.Planning.Case;

@@ -4,7 +4,6 @@ using Cavaxis.Cli.Output;
 using Cavaxis.Cli.RecordVerbs;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Course.Events;
-using Cavaxis.Course.Patients;
 using Cavaxis.Course.RunSheets;
 using Cavaxis.Quantities.Faults;
 using Spectre.Console.Cli;

@@ -4,8 +4,8 @@ using Cavaxis.Cli.Output;
 using Cavaxis.Cli.RecordVerbs;
 using Cavaxis.Course.Patients;
 using Cavaxis.Quantities.Faults;
-using Cavaxis.Records.Patients;
 using Cavaxis.Records.Access;
+using Cavaxis.Records.Patients;
 
 namespace Cavaxis.Cli.CourseVerbs;
 

@@ -16,7 +16,7 @@ internal static class WeaningSheet
     /// <returns>What is shown.</returns>
     public static Shown Of(PatientCourse course)
     {
-        if (course.WeaningTrials.LastOrDefault() is not WeaningTrialLog log)
+        if (course.WeaningTrials is not [.., WeaningTrialLog log])
         {
             return new Shown(new { caution = CourseWords.Caution, trial = (object?)null, judgement = (object?)null }, ["No trial of weaning is in this record."]);
         }

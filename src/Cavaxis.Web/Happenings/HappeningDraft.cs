@@ -14,7 +14,7 @@ internal sealed class HappeningDraft
     private readonly Dictionary<string, string> given = new(StringComparer.Ordinal);
 
     /// <summary>The text of a field.</summary>
-    public string this[string path]
+    internal string this[string path]
     {
         get => typed.GetValueOrDefault(path, string.Empty);
         set => typed[path] = value;

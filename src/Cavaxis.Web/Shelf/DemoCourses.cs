@@ -1,4 +1,3 @@
-using System.Reflection;
 using System.Text;
 using System.Text.Json.Nodes;
 using Cavaxis.Course.Events;

@@ -1,8 +1,8 @@
+using Cavaxis.Bedside.Readouts;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Observations;
 using Cavaxis.Course.Patients;
 using Cavaxis.Planning.Case;
-using Cavaxis.Bedside.Readouts;
 
 namespace Cavaxis.Bedside.Tests.Readouts;
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.Versioning;
 using System.Text.Json;
 using Cavaxis.Bedside.Fhir;
 using Cavaxis.Cli;
@@ -8,6 +9,7 @@ using UglyToad.PdfPig;
 namespace Cavaxis.EndToEnd.Tests.RecordVerbs;
 
 /// <summary>Sheets, reports and exports by the command line, on an empty course: what stands in them is tested where they are made.</summary>
+[SupportedOSPlatform("linux")]
 public sealed class SheetVerbTests(RecordFolder record) : IClassFixture<RecordFolder>
 {
     private const string Before = "what was there before";

@@ -6,7 +6,6 @@ using Cavaxis.Planning.Case;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
 using Cavaxis.Records.Engines;
-using Cavaxis.Records.Events;
 using Cavaxis.Records.Passwords;
 using Cavaxis.Web.Pages.Share;
 using Cavaxis.Web.Record;

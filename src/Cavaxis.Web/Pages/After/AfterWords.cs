@@ -1,5 +1,5 @@
-using Cavaxis.Anatomy.Body;
 using System.Globalization;
+using Cavaxis.Anatomy.Body;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.FollowUp;
 using Cavaxis.Course.Patients;

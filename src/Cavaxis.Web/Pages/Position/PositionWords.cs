@@ -1,8 +1,8 @@
-using Cavaxis.Anatomy.Body;
-using Cavaxis.Planning.Configurations;
 using System.Globalization;
+using Cavaxis.Anatomy.Body;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Patients;
+using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;
 
