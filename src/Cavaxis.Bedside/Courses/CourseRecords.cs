@@ -42,15 +42,8 @@ public sealed class CourseRecords(PatientRecords records, TimeProvider clock, IR
         }
 
         // One request: a patient without a case cannot be left behind by a process that is killed in between.
-        PatientAnswer<Identifier> admitted = await records.AdmitAsync(person, programme, drafts);
-        if (admitted.Value is not Identifier patient)
-        {
-            return new PatientAnswer<CourseOutcome>(admitted.Decision);
-        }
-
-        PatientAnswer<CourseReading> read = await ReadAsync(person, patient.Text);
-        return new PatientAnswer<CourseOutcome>(
-            read.Decision, read.Value is CourseReading reading ? new CourseWritten(patient.Text, reading.Version, [.. reading.Course.Entries.Select(static e => e.Original)]) : null, read.AuditFault);
+        PatientAnswer<Admission> admitted = await records.AdmitWithAsync(person, programme, drafts);
+        return new PatientAnswer<CourseOutcome>(admitted.Decision, admitted.Value is Admission kept ? Told(kept.Patient.Text, kept.Outcome) : null);
     }
 
     /// <summary>Reads a patient's course.</summary>

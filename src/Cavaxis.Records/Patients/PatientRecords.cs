@@ -37,17 +37,30 @@ public sealed class PatientRecords(IEventStore store)
     /// <exception cref="StoreFaultException">The store cannot be written.</exception>
     public async Task<PatientAnswer<Identifier>> AdmitAsync(Person person, Identifier programme, params IReadOnlyList<EventDraft> first)
     {
+        PatientAnswer<Admission> answer = await AdmitWithAsync(person, programme, first);
+        return new PatientAnswer<Identifier>(answer.Decision, answer.Value?.Patient);
+    }
+
+    /// <summary>Takes a new patient in, as <see cref="AdmitAsync"/>, and gives what was kept.</summary>
+    /// <param name="person">Who asks.</param>
+    /// <param name="programme">Programme of the patient.</param>
+    /// <param name="first">What is written down with the admission, all or none.</param>
+    /// <returns>The patient and the events as kept.</returns>
+    /// <exception cref="InputFaultException">A draft would admit or transfer a patient.</exception>
+    /// <exception cref="StoreFaultException">The store cannot be written.</exception>
+    public async Task<PatientAnswer<Admission>> AdmitWithAsync(Person person, Identifier programme, IReadOnlyList<EventDraft> first)
+    {
         ArgumentNullException.ThrowIfNull(programme);
         RefuseMoves(first);
         AccessDecision decision = AccessRule.Decide(person, Verb.AdmitPatient, programme);
         if (decision != AccessDecision.Granted)
         {
-            return new PatientAnswer<Identifier>(decision);
+            return new PatientAnswer<Admission>(decision);
         }
 
         Identifier id = NewId();
-        await store.AppendAsync(new AppendRequest(StreamOf(id), 0, person.Id, [Audit.Draft(Admitted, ("programme", programme.Text)), .. first]));
-        return new PatientAnswer<Identifier>(decision, id);
+        AppendOutcome kept = await store.AppendAsync(new AppendRequest(StreamOf(id), 0, person.Id, [Audit.Draft(Admitted, ("programme", programme.Text)), .. first]));
+        return new PatientAnswer<Admission>(decision, new Admission(id, kept));
     }
 
     /// <summary>May a person do something with a patient? Asks the store the same questions whether or not there is such a patient, and gives nothing of the record.</summary>
