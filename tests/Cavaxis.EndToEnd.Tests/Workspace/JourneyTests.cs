@@ -40,7 +40,7 @@ public class JourneyTests(WorkspaceBrowser browser)
         await Expect(page.Locator(".caution")).ToContainTextAsync("not a certified medical device");
         await Expect(page.Locator(".plan-state")).ToContainTextAsync("Plan up to date", new() { Timeout = 60_000 });
 
-        string pdf = new Uri(browser.Address, await page.Locator("a:has-text('PDF')").GetAttributeAsync("href")).ToString();
+        string pdf = new Uri(browser.Address, await page.Locator("a[href$='plan.pdf']").GetAttributeAsync("href")).ToString();
         IAPIResponse answer = await page.APIRequest.GetAsync(pdf);
         Assert.Equal(200, answer.Status);
         using PdfDocument report = PdfDocument.Open(await answer.BodyAsync());
