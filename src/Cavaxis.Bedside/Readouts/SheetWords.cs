@@ -10,7 +10,7 @@ using Cavaxis.Quantities;
 namespace Cavaxis.Bedside.Readouts;
 
 /// <summary>Numbers and names as every sheet of a course writes them: unit and error with each, times in UTC.</summary>
-internal static class SheetWords
+public static class SheetWords
 {
     /// <summary>What stands on every sheet.</summary>
     public const string Caution =

@@ -1,8 +1,7 @@
 using System.Globalization;
-using System.Text;
+using Cavaxis.Bedside.Readouts;
 using Cavaxis.Course.Patients;
 using Cavaxis.Course.Weaning;
-using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Quantities.Faults;
 
@@ -21,9 +20,7 @@ internal static class WeaningSheet
             return new Shown(new { caution = CourseWords.Caution, trial = (object?)null, judgement = (object?)null }, ["No trial of weaning is in this record."]);
         }
 
-        double? weight = WeightOf(course);
-        WeaningTrial? trial = RecordedTrial.Of(log, weight);
-        WeaningJudgement? judgement = trial is null ? null : WeaningJudge.Judge(trial);
+        (_, WeaningJudgement? judgement, double? weight, _) = TrialJudgement.Of(course, log);
         List<string> lines =
         [
             string.Create(CultureInfo.InvariantCulture, $"Trial of entry {log.Started.Sequence}, {PlainWords.FromName(log.Started.Event.Method.ToString())}, begun {CourseWords.Time(log.Started.OccurredAt)}, {log.Steps.Count} steps, {(log.Ended is null ? "running" : PlainWords.FromName(log.Ended.Event.End.ToString()))}."),
@@ -59,17 +56,4 @@ internal static class WeaningSheet
 
     private static void AddAll(List<string> lines, string when, IReadOnlyList<WeaningFinding> findings) =>
         lines.AddRange(findings.Select(f => $"  {when}: {CourseWords.Of(f.Judgement)}"));
-
-    private static double? WeightOf(PatientCourse course)
-    {
-        try
-        {
-            return course.Case is { } saved ? PredictedBodyWeight.KgOf(CaseFileReader.Read(Encoding.UTF8.GetBytes(saved.Event.CaseText)).Patient) : null;
-        }
-        catch (InputFaultException)
-        {
-            // A case that is being written may stand in the record with faults; the weight is then not known.
-            return null;
-        }
-    }
 }

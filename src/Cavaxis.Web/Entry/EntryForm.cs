@@ -100,7 +100,7 @@ public static class EntryForm
     private static IReadOnlyList<EntryRow> Vessels() =>
     [
         .. Enum.GetValues<VesselName>().SelectMany(static vessel => Enum.GetValues<BodySide>().Select(side => new EntryRow(
-            $"{Capital(PlainWords.FromName(vessel.ToString()))}, {PlainWords.Side(side)}",
+            $"{WordLabel.Capital(PlainWords.FromName(vessel.ToString()))}, {PlainWords.Side(side)}",
             [.. RecordShape.Of(typeof(VesselEntry)).Fields.Where(static f => !f.IsRequired).Select(f => Short(VesselPath(vessel, side, f.Name), f))]))),
     ];
 
@@ -111,7 +111,7 @@ public static class EntryForm
             AxisRange range = AxisRange.Of(dimension);
             string how = UsualMeasurement.All.FirstOrDefault(m => m.Dimension == dimension)?.How ?? string.Empty;
             return new EntryRow(
-                Capital(PlainWords.FromName(dimension.ToString())),
+                WordLabel.Capital(PlainWords.FromName(dimension.ToString())),
                 [.. RecordShape.Of(typeof(AxisEntry)).Fields.Where(static f => f.Name != "dimension").Select(f => Short(AxisPath(dimension, f.Name), f) with
                 {
                     Unit = f.Number is null ? string.Empty : NumberWords.Unit(range.Unit),
@@ -138,7 +138,7 @@ public static class EntryForm
         string name = shape.Property!.Name;
         return field with
         {
-            Label = Capital(PlainWords.FromName(name.EndsWith("Mm", StringComparison.Ordinal) ? name[..^2] : name)),
+            Label = WordLabel.Capital(PlainWords.FromName(name.EndsWith("Mm", StringComparison.Ordinal) ? name[..^2] : name)),
             Hint = field.Hint.Length > 0 ? $"{field.Label}; {field.Hint}" : field.Label,
         };
     }
@@ -163,6 +163,4 @@ public static class EntryForm
     };
 
     private static bool IsBelow(string path, string section) => path.StartsWith(section + '.', StringComparison.Ordinal) || path.StartsWith(section + '[', StringComparison.Ordinal);
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -24,6 +24,9 @@ public static class WordLabel
         };
     }
 
+    /// <summary>Words with a capital letter at their start.</summary>
+    internal static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     private static string Support(string words)
     {
         string[] parts = words.Split(' ', 2);

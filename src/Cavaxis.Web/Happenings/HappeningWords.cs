@@ -1,4 +1,5 @@
 using Cavaxis.Planning.Plans;
+using Cavaxis.Web.Entry;
 
 namespace Cavaxis.Web.Happenings;
 
@@ -43,7 +44,6 @@ internal static class HappeningWords
         }
 
         string? unit = Units.FirstOrDefault(u => property.EndsWith(u, StringComparison.Ordinal) && property.Length > u.Length);
-        string words = PlainWords.FromName(unit is null ? property : property[..^unit.Length]);
-        return char.ToUpperInvariant(words[0]) + words[1..];
+        return WordLabel.Capital(PlainWords.FromName(unit is null ? property : property[..^unit.Length]));
     }
 }

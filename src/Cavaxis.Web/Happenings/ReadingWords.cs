@@ -1,5 +1,6 @@
 using System.Globalization;
 using Cavaxis.Course.Observations;
+using Cavaxis.Web.Entry;
 
 namespace Cavaxis.Web.Happenings;
 
@@ -8,7 +9,7 @@ internal static class ReadingWords
 {
     /// <summary>Name above a field; "pH" stays as it is written.</summary>
     public static string Label(QuantityDefinition one) =>
-        one.Words.Length > 1 && char.IsUpper(one.Words[1]) ? one.Words : char.ToUpperInvariant(one.Words[0]) + one.Words[1..];
+        one.Words.Length > 1 && char.IsUpper(one.Words[1]) ? one.Words : WordLabel.Capital(one.Words);
 
     /// <summary>Name, value with error, unit.</summary>
     public static string Of(Reading reading)

@@ -52,7 +52,7 @@ public sealed partial class GoesInPage
     private string WouldChange => studies.Count < 2
         ? "Another wire, a deeper wire, the other side: tried below. Measuring the bend between the cavae."
         : string.Join(" ", studies.Where(s => s.Key != wire && s.Value.EveryCannulaRight is not null).OrderByDescending(static s => s.Value.EveryCannulaRight!.Value).Take(2)
-            .Select(static s => $"{GoesInWords.Capital(Word(s.Key))} wire: {GoesInWords.Share(s.Value.EveryCannulaRight!)}."));
+            .Select(static s => $"{Entry.WordLabel.Capital(Word(s.Key))} wire: {GoesInWords.Share(s.Value.EveryCannulaRight!)}."));
 
     private IReadOnlyList<LookNext> Next =>
     [

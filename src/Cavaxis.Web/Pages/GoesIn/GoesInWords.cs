@@ -11,9 +11,6 @@ internal static class GoesInWords
     /// <summary>A share with its interval, %.</summary>
     public static string Share(Estimate share) => FormattableString.Invariant($"{100 * share.Value:F0} % ({100 * share.Low:F0} to {100 * share.High:F0})");
 
-    /// <summary>Words that begin a line.</summary>
-    public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
-
     /// <summary>A part of the insertion as it is told to people.</summary>
     public static string Phase(InsertionPhase phase) => phase switch
     {
