@@ -130,11 +130,12 @@ public sealed class CourseDesk : IDisposable
         return Reading is not null;
     }
 
-    private async void OnStoreChanged(StreamName stream, long version)
+    // A task, not "async void": what goes wrong while this window follows another must not end the program for everybody.
+    private void OnStoreChanged(StreamName stream, long version)
     {
         if (id is string patient && stream.Area == PatientRecords.Area && stream.Id.Text == patient && version > Reading?.Version)
         {
-            await InTurnAsync(async () => version <= Reading?.Version || await ReadAsync());
+            _ = InTurnAsync(async () => version <= Reading?.Version || await ReadAsync());
         }
     }
 

@@ -197,23 +197,24 @@ public sealed class PatientDesk : IDisposable
 
     private void Tell() => Changed?.Invoke();
 
-    private async void OnShelfChanged(string id, long number)
+    // A task, not "async void": what goes wrong while this window follows another must not end the program for everybody.
+    private void OnShelfChanged(string id, long number)
     {
-        if (id != Id || number <= Version?.Number)
+        if (id == Id && number > Version?.Number)
         {
-            return;
+            _ = FollowAsync(id, number);
+        }
+    }
+
+    private Task<bool> FollowAsync(string id, long number) => InTurnAsync(async () =>
+    {
+        if (number > Version?.Number && await shelf.OpenAsync(id) is CaseVersion newest)
+        {
+            Show(newest);
         }
 
-        await InTurnAsync(async () =>
-        {
-            if (number > Version?.Number && await shelf.OpenAsync(id) is CaseVersion newest)
-            {
-                Show(newest);
-            }
-
-            return true;
-        });
-    }
+        return true;
+    });
 
     /// <summary>One thing after the other: a fault of the store is told, and every end of work.</summary>
     private async Task<bool> InTurnAsync(Func<Task<bool>> work)

@@ -8,7 +8,9 @@ namespace Cavaxis.Web.Desk;
 /// <param name="runner">What plans.</param>
 internal sealed class PlanDesk(PlanRunner runner) : IDisposable
 {
+    private readonly Lock gate = new();
     private CancellationTokenSource running = new();
+    private bool hasLeft;
     private CaseFile? file;
     private string json = string.Empty;
     private string? chosen;
@@ -57,23 +59,41 @@ internal sealed class PlanDesk(PlanRunner runner) : IDisposable
         }
     }
 
-    /// <summary>Ends the waiting for a plan.</summary>
+    /// <summary>Ends the waiting for a plan. What comes afterwards, such as a change from another window, plans nothing.</summary>
     public void Dispose()
     {
-        running.Cancel();
-        running.Dispose();
+        lock (gate)
+        {
+            if (!hasLeft)
+            {
+                hasLeft = true;
+                running.Cancel();
+                running.Dispose();
+            }
+        }
     }
 
     private void Start()
     {
-        running.Cancel();
-        running.Dispose();
-        running = new CancellationTokenSource();
+        CancellationToken until;
+        lock (gate)
+        {
+            if (hasLeft)
+            {
+                return;
+            }
+
+            running.Cancel();
+            running.Dispose();
+            running = new CancellationTokenSource();
+            until = running.Token;
+        }
+
         (ComputingSince, Trouble) = (null, []);
         if (file is not null)
         {
             ComputingSince = TimeProvider.System.GetUtcNow();
-            _ = PlanAsync(file, json, running.Token);
+            _ = PlanAsync(file, json, until);
         }
 
         Changed?.Invoke();

@@ -18,6 +18,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Anatomy", typeof(Anatomy.Axis.AxisDimension).Assembly, ["Devices"], []),
         new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], ["MathNet.Numerics"]),
         new("Mechanics", typeof(Mechanics.Relaxing.Relaxation).Assembly, ["Anatomy"], []),
+        new("Imaging", typeof(Imaging.Frames.ImageFrame).Assembly, ["Anatomy"], []),
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Mechanics"], []),
         new("Course", typeof(Course.Observations.QuantityTable).Assembly, ["Planning"], ["CsvHelper"]),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SharpGLTF.Core", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
@@ -29,7 +30,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
     ];
 
     /// <summary>The rooms that compute: pure, so that the same input gives the same bytes everywhere.</summary>
-    public static IReadOnlyList<Room> Engines { get; } = [.. All.Take(8)];
+    public static IReadOnlyList<Room> Engines { get; } = [.. All.Take(9)];
 
     /// <summary>The room of a name.</summary>
     public static Room Of(string name) => All.Single(room => room.Name == name);
