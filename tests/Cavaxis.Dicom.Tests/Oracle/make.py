@@ -129,14 +129,14 @@ def main():
         ds, n = still(name, array, colours, **more)
         ds.compress(RLELossless)
         save(ds, n)
-    for name, frames in (("j2k8", [grey8()[0]]), ("j2k16", [words]), ("j2kloop", list(grey8(3)))):
+    for name, frames in (("j2k8", [grey8()[0]]), ("j2k16", [words]), ("j2kloop", list(grey8(3))), ("j2ksplit", list(grey8(3)))):
         ds, n = still(name, np.stack(frames), "MONOCHROME2", JPEG2000Lossless, frames=len(frames), sop=US_LOOP if len(frames) > 1 else US)
         coded = []
         for frame in frames:
             target = BytesIO()
             Image.fromarray(frame).save(target, "JPEG2000", irreversible=False, no_jp2=True)
             coded.append(target.getvalue())
-        ds.PixelData = encapsulate(coded, fragments_per_frame=2 if name == "j2kloop" else 1)
+        ds.PixelData = encapsulate(coded, fragments_per_frame=2 if name == "j2ksplit" else 1)
         ds["PixelData"].VR, ds["PixelData"].is_undefined_length = "OB", True
         save(ds, n)
     plain = {
