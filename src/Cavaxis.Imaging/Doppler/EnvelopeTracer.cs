@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Globalization;
-using Cavaxis.Imaging.Calibration;
 using Cavaxis.Imaging.Frames;
 using Cavaxis.Quantities.Faults;
 
@@ -68,7 +66,6 @@ public static class EnvelopeTracer
             [.. steady.Select(static e => e > 0 ? EnvelopePart.Traced : EnvelopePart.NoSignal)], [], reaches);
     }
 
-    // An envelope of no columns traced, for a person to draw on.
     /// <summary>An envelope without flow, to be drawn by a person.</summary>
     /// <param name="axes">Where the spectrum is.</param>
     /// <param name="side">Above or below the baseline.</param>
