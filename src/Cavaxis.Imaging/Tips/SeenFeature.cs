@@ -10,6 +10,9 @@ public sealed record SeenFeature
     /// <summary>Name in the catalogue of the port that returns between two groups of drainage holes.</summary>
     public const string ReturnPortName = "return port";
 
+    /// <summary>Name of the drainage hole nearest the hub.</summary>
+    public const string FirstHoleName = "first drainage hole";
+
     private SeenFeature(string name, double fromTipMm, double sdMm) => (Name, FromTipMm, SdMm) = (name, fromTipMm, sdMm);
 
     /// <summary>What it is.</summary>
@@ -66,7 +69,7 @@ public sealed record SeenFeature
         ArgumentNullException.ThrowIfNull(cannula);
         HoleGroup[] holes = [.. cannula.Lumens.Where(static l => l.Purpose == LumenPurpose.Drainage).SelectMany(static l => l.HoleGroups)];
         return holes.Length > 0
-            ? new SeenFeature("first drainage hole", holes.Max(static g => g.FromTipMm + (g.SpanMm / 2)), 0)
+            ? new SeenFeature(FirstHoleName, holes.Max(static g => g.FromTipMm + (g.SpanMm / 2)), 0)
             : throw new InputFaultException(new InputFault(FaultCode.NotFound, "feature", cannula.Id, "a cannula that drains", "Choose a part that this cannula has."));
     }
 
