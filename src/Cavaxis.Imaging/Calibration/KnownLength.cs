@@ -1,5 +1,4 @@
 using System.Globalization;
-using Cavaxis.Quantities;
 using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Imaging.Calibration;

@@ -3,7 +3,7 @@ using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Imaging.Doppler;
 
-/// <summary>The angle between beam and flow. A speed read without correction is v cos θ; corrected by 1/cos θ it takes over the error of the angle: σ(v)/v = tan θ σ(θ).</summary>
+/// <summary>The angle between beam and flow. A speed read without correction is v cos θ; corrected by 1/cos θ it takes over the error of the angle, in first order σ(v)/v = tan θ σ(θ).</summary>
 public sealed record BeamAngle
 {
     /// <summary>Largest angle that is corrected: beyond it small errors of the angle make large ones of the speed.</summary>
@@ -31,14 +31,18 @@ public sealed record BeamAngle
     /// <summary>What a speed is multiplied by: 1/cos θ.</summary>
     public double Factor => 1 / Math.Cos(Degrees * (Math.PI / 180));
 
-    /// <summary>Relative standard deviation that the correction adds. At angles near zero the tangent vanishes and the second order σ²/2 is what remains.</summary>
+    /// <summary>
+    /// Relative standard deviation that the correction adds, to the fourth power of the angle's own (t = tan θ): t² σ² + ((1 + 2t²)²/2 + t² (5 + 6t²)) σ⁴ is its square. The
+    /// first term alone vanishes near zero degrees and is a tenth too small at 60.
+    /// </summary>
     public double RelativeSd
     {
         get
         {
-            double sd = SdDegrees * (Math.PI / 180);
-            double first = Math.Tan(Degrees * (Math.PI / 180)) * sd;
-            return Math.Sqrt((first * first) + (sd * sd * sd * sd / 2));
+            double sd2 = SdDegrees * SdDegrees * (Math.PI / 180) * (Math.PI / 180);
+            double tan = Math.Tan(Degrees * (Math.PI / 180));
+            double t2 = tan * tan;
+            return Math.Sqrt((t2 * sd2) + (sd2 * sd2 * (((1 + (2 * t2)) * (1 + (2 * t2)) / 2) + (t2 * (5 + (6 * t2))))));
         }
     }
 

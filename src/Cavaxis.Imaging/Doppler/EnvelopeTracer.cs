@@ -1,16 +1,15 @@
-using System.Collections.Immutable;
 using System.Globalization;
-using Cavaxis.Imaging.Calibration;
 using Cavaxis.Imaging.Frames;
 using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Imaging.Doppler;
 
 /// <summary>
-/// Traces the envelope of a spectrum. Brightness is averaged over three columns by three rows. Noise (median, and 1.4826 times the median distance from it) is taken from the
+/// Traces the envelope of a spectrum. Brightness is the median of three columns, averaged over three rows. Noise (median, and 1.4826 times the median distance from it) is taken from the
 /// outermost rows of the side, where the spectrum reaches in fewer than half of the columns. Each column is searched from outside in, so that neither the dark window
 /// between baseline and modal band nor the brightness of that band matters: the envelope begins where the brightness stays above noise + 5 spreads (and 8 grey steps) for four rows,
-/// and lies where it passes half way between noise and what it reaches just inside. Columns far off the median of their neighbours are replaced by it.
+/// and lies where it passes half way between noise and what it
+/// reaches just inside, or what it reaches there in half of the columns where that is more. Columns far off the median of their neighbours are replaced by it.
 /// </summary>
 public static class EnvelopeTracer
 {
@@ -46,20 +45,16 @@ public static class EnvelopeTracer
 
         (double noise, double spread) = Noise(rows);
         double onset = noise + Math.Max(LeastContrast, Spreads * spread);
-        double[] edge = new double[axes.Columns];
-        bool reaches = false;
-        for (int column = 0; column < edge.Length; column++)
-        {
-            edge[column] = EdgeOf(rows, column, noise, onset);
-            reaches |= edge[column] > rows.Length - 2;
-        }
-
-        if (!edge.Any(static e => e > 0))
+        int[] begin = [.. Enumerable.Range(0, axes.Columns).Select(column => OnsetOf(rows, column, onset))];
+        double[] inside = [.. Enumerable.Range(0, begin.Length).Where(column => begin[column] > 0).Select(column => Inside(rows, column, begin[column])).Order()];
+        if (inside.Length == 0)
         {
             throw new InputFaultException(new InputFault(
                 FaultCode.NotFound, "spectrum", string.Create(CultureInfo.InvariantCulture, $"noise {noise:F0}, spread {spread:F1} grey steps"), "a spectrum that stands out from the noise", "Draw the envelope by hand, or choose the other side."));
         }
 
+        double[] edge = [.. begin.Select((from, column) => from > 0 ? HalfWay(rows, column, from, noise, inside[inside.Length / 2]) : 0)];
+        bool reaches = edge.Any(e => e > rows.Length - 2);
         double offset = FirstRowOffset(axes, traced);
         double[] steady = WithoutOutliers(edge);
         return new DopplerEnvelope(
@@ -68,7 +63,6 @@ public static class EnvelopeTracer
             [.. steady.Select(static e => e > 0 ? EnvelopePart.Traced : EnvelopePart.NoSignal)], [], reaches);
     }
 
-    // An envelope of no columns traced, for a person to draw on.
     /// <summary>An envelope without flow, to be drawn by a person.</summary>
     /// <param name="axes">Where the spectrum is.</param>
     /// <param name="side">Above or below the baseline.</param>
@@ -82,7 +76,8 @@ public static class EnvelopeTracer
             : new DopplerEnvelope(axes, side, [.. new double[axes.Columns]], [.. Enumerable.Repeat(EnvelopePart.NoSignal, axes.Columns)], [], false);
     }
 
-    // Rows from the first beyond the baseline outwards; each averaged over three columns and three rows of the same side.
+    // Rows from the first beyond the baseline outwards; each the median of three columns, then the mean of three rows of the same side. A mean over
+    // columns would let the modal band of a steeper neighbour lift the edge.
     private static double[][] Side(ImageFrame frame, SpectralAxes axes, FlowSide side)
     {
         int way = side == FlowSide.Above ? -1 : 1;
@@ -95,15 +90,11 @@ public static class EnvelopeTracer
             raw[k] = new double[axes.Columns];
             for (int column = 0; column < axes.Columns; column++)
             {
-                double sum = 0;
-                int low = Math.Max(0, column - 1);
-                int high = Math.Min(axes.Columns - 1, column + 1);
-                for (int c = low; c <= high; c++)
-                {
-                    sum += frame.Brightness(axes.Left + c, first + (way * k));
-                }
-
-                raw[k][column] = sum / (high - low + 1);
+                int row = first + (way * k);
+                double a = frame.Brightness(axes.Left + Math.Max(0, column - 1), row);
+                double b = frame.Brightness(axes.Left + column, row);
+                double c = frame.Brightness(axes.Left + Math.Min(axes.Columns - 1, column + 1), row);
+                raw[k][column] = Math.Max(Math.Min(a, b), Math.Min(Math.Max(a, b), c));
             }
         }
 
@@ -146,10 +137,10 @@ public static class EnvelopeTracer
         return (level, 1.4826 * distances[distances.Length / 2]);
     }
 
-    // Rows from the first row of the side to the envelope; not above zero where there is none.
-    private static double EdgeOf(double[][] rows, int column, double noise, double onset)
+    // Rows from the first row of the side to where the signal begins, seen from outside; zero where there is none.
+    private static int OnsetOf(double[][] rows, int column, double onset)
     {
-        for (int k = rows.Length - 1; k >= 0; k--)
+        for (int k = rows.Length - 1; k > RowsNearBaseline; k--)
         {
             int stays = 0;
             while (stays < RowsThatStay && k - stays >= 0 && rows[k - stays][column] >= onset)
@@ -157,21 +148,28 @@ public static class EnvelopeTracer
                 stays++;
             }
 
-            if (stays == RowsThatStay || (stays > 0 && k - stays < 0))
+            if (stays == RowsThatStay)
             {
-                return k <= RowsNearBaseline ? 0 : HalfWay(rows, column, k, noise);
+                return k;
             }
         }
 
         return 0;
     }
 
-    private static double HalfWay(double[][] rows, int column, int begin, double noise)
+    // What the brightness reaches just inside, past the blur of three rows.
+    private static double Inside(double[][] rows, int column, int begin)
     {
-        // Just inside: past the blur of three rows.
         double[] inside = [.. Enumerable.Range(2, 4).Select(step => rows[Math.Max(0, begin - step)][column])];
         Array.Sort(inside);
-        double level = (noise + ((inside[1] + inside[2]) / 2)) / 2;
+        return (inside[1] + inside[2]) / 2;
+    }
+
+    // Where the edge fades slowly it has not risen yet just inside: then what other columns reach counts.
+    private static double HalfWay(double[][] rows, int column, int begin, double noise, double usualInside)
+    {
+        double reached = rows.Take(begin + 1).Max(row => row[column]);
+        double level = (noise + Math.Min(reached, Math.Max(usualInside, Inside(rows, column, begin)))) / 2;
         int k = Math.Min(rows.Length - 1, begin + 2);
         while (k > 0 && rows[k][column] < level)
         {

@@ -22,7 +22,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Mechanics"], []),
         new("Course", typeof(Course.Observations.QuantityTable).Assembly, ["Planning"], ["CsvHelper"]),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Imaging", "Planning"], ["PDFsharp", "SharpGLTF.Core", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
-        new("Validation", typeof(Validation.AllChecks).Assembly, ["Course"], []),
+        new("Validation", typeof(Validation.AllChecks).Assembly, ["Course", "Imaging"], []),
         new("Records", typeof(Records.Store.IEventStore).Assembly, ["Quantities"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "NSec.Cryptography"]),
         new("Dicom", typeof(Dicom.Reading.DicomReader).Assembly, ["Imaging"], []),
         new("Bedside", typeof(Bedside.Stores.RecordPlace).Assembly, ["Course", "Dicom", "Records", "Reports"], ["Hl7.Fhir.R4", "NSec.Cryptography"]),
