@@ -1,0 +1,51 @@
+namespace Cavaxis.Imaging.Tomography;
+
+/// <summary>The wide part between two veins, found by its calibre.</summary>
+internal static class AtrialStretch
+{
+    private const double LeastRatio = 1.7;
+    private const double TubeMm = 25;
+    private const double GrownRatio = 1.2;
+    private const double UsedRatio = 2.6;
+
+    /// <summary>The places where the veins open into it.</summary>
+    /// <param name="sections">Sections along the way, smoothed.</param>
+    /// <returns>Upper and lower place; null each where it is not seen, with the reason.</returns>
+    public static (Widening? Upper, Widening? Lower, string Reason) Find(IReadOnlyList<LumenSection> sections)
+    {
+        double[] area = [.. Enumerable.Range(0, sections.Count).Select(i =>
+            (sections[Math.Max(0, i - 1)].AreaMm2 + sections[i].AreaMm2 + sections[Math.Min(sections.Count - 1, i + 1)].AreaMm2) / 3)];
+        double end = VesselWalk.EndDiameter(sections);
+        double narrow = Math.PI * end * end / 4;
+        int widest = Array.IndexOf(area, area.Max());
+        if (area[widest] < LeastRatio * narrow || widest < 4 || widest > sections.Count - 5)
+        {
+            return (null, null, "no stretch between the seeds is much wider than the veins at both ends");
+        }
+
+        double step = sections[1].ArcMm - sections[0].ArcMm;
+        (double At, double Area)[] down = [.. sections.Select((s, i) => (s.ArcMm, s.AreaMm2)).Take(widest + 1)];
+        double last = sections[^1].ArcMm;
+        (double At, double Area)[] up = [.. sections.Select((s, i) => (last - s.ArcMm, s.AreaMm2)).Skip(widest).Reverse()];
+        Widening? upper = Edge(down, step);
+        Widening? lower = Edge(up, step) is Widening found ? found with { AtMm = last - found.AtMm } : null;
+        return (upper, lower, "calibre does not settle beside the widest place");
+    }
+
+    // From the widest place back towards the vein, to the first one that is hardly wider than the 25 mm of vein before it.
+    private static Widening? Edge((double At, double Area)[] way, double step)
+    {
+        int tube = Math.Max(4, (int)Math.Round(TubeMm / step));
+        for (int i = way.Length - 2; i >= 4; i--)
+        {
+            double before = Spread.Median(way.Skip(Math.Max(0, i - tube)).Take(Math.Min(tube, i)).Select(static p => p.Area));
+            if (way[i].Area <= GrownRatio * before && way[i - 1].Area <= GrownRatio * before)
+            {
+                List<(double, double)> used = [.. way.Skip(Math.Max(0, i - tube)).TakeWhile(p => p.At <= way[i].At || (p.Area <= UsedRatio * before && p.At <= way[i].At + 14))];
+                return Widening.Fit(used, way[i].At - 8, way[i].At + 5);
+            }
+        }
+
+        return null;
+    }
+}
