@@ -32,14 +32,22 @@ internal static class AtrialStretch
         return (upper, lower, "calibre does not settle beside the widest place");
     }
 
-    // From the widest place back towards the vein, to the first one that is hardly wider than the 25 mm of vein before it.
+    // From the vein on: the first place from which the way stays wider than the 25 mm of vein before it. An appendage or a branch that makes
+    // a section wide for a while is passed over by the vein's side, one within the atrium is not.
     private static Widening? Edge((double At, double Area)[] way, double step)
     {
         int tube = Math.Max(4, (int)Math.Round(TubeMm / step));
-        for (int i = way.Length - 2; i >= 4; i--)
+        double[] least = new double[way.Length];
+        least[^1] = way[^1].Area;
+        for (int i = way.Length - 2; i >= 0; i--)
+        {
+            least[i] = Math.Min(way[i].Area, least[i + 1]);
+        }
+
+        for (int i = 4; i + 1 < way.Length; i++)
         {
             double before = Spread.Median(way.Skip(Math.Max(0, i - tube)).Take(Math.Min(tube, i)).Select(static p => p.Area));
-            if (way[i].Area <= GrownRatio * before && way[i - 1].Area <= GrownRatio * before)
+            if (least[i + 1] > GrownRatio * before)
             {
                 List<(double, double)> used = [.. way.Skip(Math.Max(0, i - tube)).TakeWhile(p => p.At <= way[i].At || (p.Area <= UsedRatio * before && p.At <= way[i].At + 14))];
                 return Widening.Fit(used, way[i].At - 8, way[i].At + 5);

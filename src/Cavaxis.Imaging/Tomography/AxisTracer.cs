@@ -14,7 +14,7 @@ public static class AxisTracer
     private const double AsideMm = 45;
     private const double BeyondMm = 12;
     private const double LeastToleranceHu = 15;
-    private const double MetalAboveHu = 180;
+    private const double MetalAboveHu = 120;
     private const double AirBelowHu = 300;
     private const int SmoothGrid = 2;
 
@@ -41,6 +41,11 @@ public static class AxisTracer
         double noise = Math.Min(upper.NoiseHu, lower.NoiseHu);
         SpaceCurve way = Way(sampler, request.UpperSeed, request.LowerSeed, low, high, noise, 0);
         SpaceCurve back = Way(sampler, request.LowerSeed, request.UpperSeed, low, high, noise, GridMm / 2);
+        if (TraceGate.Way(sampler, way, low, noise) is TraceFailure gap)
+        {
+            return AxisTrace.None(gap.Fault, gap.Words);
+        }
+
         VesselWalk walk = new(sampler, high + (0.9 * MetalAboveHu), LeastToleranceHu);
         SpaceCurve line = walk.Centred(way, 4, 4);
         SpaceCurve repeated = walk.Centred(new SpaceCurve(back.Points.Reverse()), 4, 4);

@@ -10,22 +10,23 @@ namespace Cavaxis.Imaging.Tomography;
 public readonly record struct SeedReading(Vector3D Place, double Hu, double NoiseHu)
 {
     private const double BallMm = 3;
-    private const double StepMm = 1;
+    private const double StepMm = 0.75;
 
     /// <summary>Reads it.</summary>
     /// <param name="sampler">The scan.</param>
     /// <param name="place">The seed, mm.</param>
-    internal static SeedReading Of(ScanSampler sampler, Vector3D place)
+    /// <param name="ballMm">How far around it, mm.</param>
+    internal static SeedReading Of(ScanSampler sampler, Vector3D place, double ballMm = BallMm)
     {
         List<double> readings = [];
-        for (double x = -BallMm; x <= BallMm; x += StepMm)
+        for (double x = -ballMm; x <= ballMm; x += StepMm)
         {
-            for (double y = -BallMm; y <= BallMm; y += StepMm)
+            for (double y = -ballMm; y <= ballMm; y += StepMm)
             {
-                for (double z = -BallMm; z <= BallMm; z += StepMm)
+                for (double z = -ballMm; z <= ballMm; z += StepMm)
                 {
                     Vector3D off = new(x, y, z);
-                    if (off.Length <= BallMm)
+                    if (off.Length <= ballMm)
                     {
                         readings.Add(sampler.At(place + off));
                     }

@@ -1,3 +1,5 @@
+using Cavaxis.Imaging.Volumes;
+
 namespace Cavaxis.Imaging.Tomography;
 
 /// <summary>
@@ -14,6 +16,10 @@ internal static class TraceGate
     private const double LeastContrastToNoise = 2.2;
     private const double MostRoughness = 0.09;
     private const double MostRepeatMm = 3;
+    private const double MostGapHu = 40;
+    private const double MostGapShare = 0.5;
+    private const double TissueHu = 50;
+    private const double GapBallMm = 1.5;
     private const double NarrowestMm = 2.5;
     private const double WidestMm = 42;
     private const double OpenShare = 0.3;
@@ -30,6 +36,29 @@ internal static class TraceGate
             {
                 return new TraceFailure(TraceFault.SeedOutsideLumen, FormattableString.Invariant(
                     $"The {name} seed reads {seed.Hu:F0} HU; blood with or without contrast reads {LowestSeedHu:F0} to {HighestSeedHu:F0} HU. Set it in the middle of the vein."));
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether the cheapest way crosses a wall: a short stretch that reads much less than the lower seed.</summary>
+    /// <param name="sampler">The scan.</param>
+    /// <param name="way">The way.</param>
+    /// <param name="lowHu">Lower value at the seeds, HU.</param>
+    /// <param name="noiseHu">Spread at the seeds, HU.</param>
+    /// <returns>Null where it does not.</returns>
+    public static TraceFailure? Way(ScanSampler sampler, SpaceCurve way, double lowHu, double noiseHu)
+    {
+        // A ball of 1.5 mm holds too few voxels to tell a gap from much noise: the limit widens with it.
+        double allowed = Math.Max(MostGapHu, Math.Max(2 * noiseHu, MostGapShare * (lowHu - TissueHu)));
+        for (double arc = 0; arc <= way.LengthMm; arc += 1)
+        {
+            double here = SeedReading.Of(sampler, way.At(arc), GapBallMm).Hu;
+            if (here < lowHu - allowed)
+            {
+                return new TraceFailure(TraceFault.WayLeavesLumen, FormattableString.Invariant(
+                    $"{arc:F0} mm below the upper seed the way goes through {here:F0} HU, the lower seed value is {lowHu:F0} HU (limit {allowed:F0} HU less): it leaves the vein or crosses a wall there. Set both seeds into one vessel, or nearer to each other."));
             }
         }
 
