@@ -6,7 +6,8 @@ internal static class AtrialStretch
     private const double LeastRatio = 1.7;
     private const double TubeMm = 25;
     private const double GrownRatio = 1.2;
-    private const double UsedRatio = 2.6;
+    private const double GrowthMm = 18;
+    private const double DipMm = 16;
 
     /// <summary>The places where the veins open into it.</summary>
     /// <param name="sections">Sections along the way, smoothed.</param>
@@ -32,16 +33,15 @@ internal static class AtrialStretch
         return (upper, lower, "calibre does not settle beside the widest place");
     }
 
-    // From the vein on: the first place from which the way stays wider than the 25 mm of vein before it. An appendage or a branch that makes
-    // a section wide for a while is passed over by the vein's side, one within the atrium is not.
+    // From the vein on: the first place from which the way stays wider than the 25 mm of vein before it, dips shorter than 16 mm apart. A branch
+    // that makes the vein wide for a while is passed over.
     private static Widening? Edge((double At, double Area)[] way, double step)
     {
         int tube = Math.Max(4, (int)Math.Round(TubeMm / step));
-        double[] least = new double[way.Length];
-        least[^1] = way[^1].Area;
+        double[] least = Filled([.. way.Select(static p => p.Area)], Math.Max(1, (int)Math.Round(DipMm / 2 / step)));
         for (int i = way.Length - 2; i >= 0; i--)
         {
-            least[i] = Math.Min(way[i].Area, least[i + 1]);
+            least[i] = Math.Min(least[i], least[i + 1]);
         }
 
         for (int i = 4; i + 1 < way.Length; i++)
@@ -49,11 +49,30 @@ internal static class AtrialStretch
             double before = Spread.Median(way.Skip(Math.Max(0, i - tube)).Take(Math.Min(tube, i)).Select(static p => p.Area));
             if (least[i + 1] > GrownRatio * before)
             {
-                List<(double, double)> used = [.. way.Skip(Math.Max(0, i - tube)).TakeWhile(p => p.At <= way[i].At || (p.Area <= UsedRatio * before && p.At <= way[i].At + 14))];
-                return Widening.Fit(used, way[i].At - 8, way[i].At + 5);
+                double at = way[i].At;
+                return Widening.Fit(way.Where(p => p.At > at - 2 && p.At < at + GrowthMm), before, at - 8, at + 6) ?? new Widening(at, 3);
             }
         }
 
         return null;
+    }
+
+    // Closing: the largest within reach, then the smallest of those.
+    private static double[] Filled(double[] area, int reach)
+    {
+        double[] Over(double[] of, Func<double, double, double> pick) =>
+        [
+            .. Enumerable.Range(0, of.Length).Select(i =>
+            {
+                double picked = of[i];
+                for (int n = Math.Max(0, i - reach); n <= Math.Min(of.Length - 1, i + reach); n++)
+                {
+                    picked = pick(picked, of[n]);
+                }
+
+                return picked;
+            }),
+        ];
+        return Over(Over(area, Math.Max), Math.Min);
     }
 }

@@ -46,9 +46,9 @@ public static class AxisTracer
             return AxisTrace.None(gap.Fault, gap.Words);
         }
 
-        VesselWalk walk = new(sampler, high + (0.9 * MetalAboveHu), LeastToleranceHu);
-        SpaceCurve line = walk.Centred(way, 4, 4);
-        SpaceCurve repeated = walk.Centred(new SpaceCurve(back.Points.Reverse()), 4, 4);
+        VesselWalk walk = new(sampler, high + (0.9 * MetalAboveHu), high + Math.Max(40, 2.5 * noise), LeastToleranceHu);
+        SpaceCurve line = walk.Centred(way, 4, 5);
+        SpaceCurve repeated = walk.Centred(new SpaceCurve(back.Points.Reverse()), 4, 5);
         IReadOnlyList<LumenSection> raw = walk.Sections(line);
         IReadOnlyList<LumenSection> sections = VesselWalk.Smoothed(raw);
         (AxisLandmark superior, AxisLandmark inferior) = LandmarkFinder.Junctions(request, line, sections);

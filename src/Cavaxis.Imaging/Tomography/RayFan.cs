@@ -30,7 +30,8 @@ internal sealed class RayFan
     /// <param name="centre">Where the rays start, mm.</param>
     /// <param name="across">Unit vector of the first ray.</param>
     /// <param name="upright">Unit vector a quarter turn on.</param>
-    public RayFan(ScanSampler sampler, Vector3D centre, Vector3D across, Vector3D upright)
+    /// <param name="brightestHu">Readings above are not blood and are left out of the median near the centre, HU.</param>
+    public RayFan(ScanSampler sampler, Vector3D centre, Vector3D across, Vector3D upright, double brightestHu)
     {
         (Centre, Across, Upright) = (centre, across, upright);
         Vector3D normal = across.Cross(upright);
@@ -58,7 +59,8 @@ internal sealed class RayFan
             }
         }
 
-        (CoreHu, CoreSpreadHu) = Spread.Of(core);
+        List<double> blood = core.FindAll(hu => hu <= brightestHu);
+        (CoreHu, CoreSpreadHu) = Spread.Of(2 * blood.Count >= core.Count ? blood : core);
     }
 
     /// <summary>Where the rays start, mm.</summary>

@@ -16,16 +16,22 @@ internal sealed class VesselWalk
     private const double MostOpen = 0.3;
     private const double TangentMm = 6;
     private const int AlikeSections = 2;
+    private const double UsualMm = 20;
+    private const double BulgeRatio = 1.12;
+    private const double BridgeMm = 30;
 
     private readonly ScanSampler sampler;
     private readonly double metalHu;
+    private readonly double brightestHu;
     private readonly double leastToleranceHu;
 
     /// <summary>A walk through a scan.</summary>
     /// <param name="sampler">The scan.</param>
     /// <param name="metalHu">From here on a reading is metal, HU.</param>
+    /// <param name="brightestHu">Brighter than blood anywhere on the way, HU.</param>
     /// <param name="leastToleranceHu">Smallest step at a wall that is looked for, HU.</param>
-    public VesselWalk(ScanSampler sampler, double metalHu, double leastToleranceHu) => (this.sampler, this.metalHu, this.leastToleranceHu) = (sampler, metalHu, leastToleranceHu);
+    public VesselWalk(ScanSampler sampler, double metalHu, double brightestHu, double leastToleranceHu) =>
+        (this.sampler, this.metalHu, this.brightestHu, this.leastToleranceHu) = (sampler, metalHu, brightestHu, leastToleranceHu);
 
     /// <summary>Spread of the readings inside of the vessel after the mean of three planes, HU; known after <see cref="Sections"/>.</summary>
     public double NoiseHu { get; private set; }
@@ -41,20 +47,49 @@ internal sealed class VesselWalk
         for (int time = 0; time < times; time++)
         {
             IReadOnlyList<LumenSection> sections = Sections(now);
-            double widest = AtrialRatio * EndDiameter(sections);
-            List<Vector3D> centres = [];
-            foreach (LumenSection section in sections)
+            bool[] vessel = Vessel(sections);
+            Vector3D[] centres = [.. sections.Select(static s => s.Centre)];
+            for (int i = 0; i < centres.Length; i++)
             {
-                bool vessel = section.OpenShare <= MostOpen && section.DiameterMm <= widest;
-                Vector3D off = section.Centroid - section.Centre;
-                double most = section.DiameterMm / 3;
-                centres.Add(vessel ? section.Centre + (off.Length > most ? most / off.Length * off : off) : section.Centre);
+                Vector3D off = sections[i].Centroid - sections[i].Centre;
+                double most = sections[i].DiameterMm / 3;
+                centres[i] += vessel[i] ? (off.Length > most ? most / off.Length * off : off) : Vector3D.Zero;
             }
 
+            Bridge(centres, vessel);
             now = new SpaceCurve(centres).Smoothed(smoothMm).Resampled(StepMm);
         }
 
         return now;
+    }
+
+    // Round a branch the middle of the section is not that of the vein; there and in short gaps the line goes straight on.
+    private static void Bridge(Vector3D[] centres, bool[] vessel)
+    {
+        int last = Array.IndexOf(vessel, true);
+        for (int i = last + 1; last >= 0 && i < centres.Length; i++)
+        {
+            if (vessel[i])
+            {
+                for (int n = last + 1; n < i && (i - last) * StepMm <= BridgeMm; n++)
+                {
+                    centres[n] = centres[last] + ((n - last) / (double)(i - last) * (centres[i] - centres[last]));
+                }
+
+                last = i;
+            }
+        }
+    }
+
+    private static bool[] Vessel(IReadOnlyList<LumenSection> sections)
+    {
+        double widest = AtrialRatio * EndDiameter(sections);
+        int beside = (int)(UsualMm / StepMm);
+        return
+        [
+            .. sections.Select((section, i) => section.OpenShare <= MostOpen && section.DiameterMm <= widest
+                && section.DiameterMm <= BulgeRatio * Spread.Median(sections.Skip(Math.Max(0, i - beside)).Take((2 * beside) + 1).Select(static s => s.DiameterMm))),
+        ];
     }
 
     /// <summary>The wall at even lengths along a line.</summary>
@@ -66,7 +101,7 @@ internal sealed class VesselWalk
         double step = line.LengthMm / (count - 1);
         RayFan[] fans = new RayFan[count];
         (Vector3D Across, Vector3D Upright)[] frames = Frames(line, count, step);
-        _ = Parallel.For(0, count, i => fans[i] = new RayFan(sampler, line.At(i * step), frames[i].Across, frames[i].Upright));
+        _ = Parallel.For(0, count, i => fans[i] = new RayFan(sampler, line.At(i * step), frames[i].Across, frames[i].Upright, brightestHu));
         NoiseHu = Spread.Median(fans.Select(static f => f.CoreSpreadHu));
         double tolerance = Math.Max(leastToleranceHu, 2.5 * NoiseHu);
         LumenSection[] sections = new LumenSection[count];

@@ -12,6 +12,7 @@ internal static class WallFinder
     private const int MostStep = 3;
     private const int First = 3;
     private const double BesideMm = 2;
+    private const int Rounds = 3;
 
     /// <summary>Contrast below this share of the tolerance is no wall.</summary>
     private const double LeastWall = 0.8;
@@ -26,26 +27,32 @@ internal static class WallFinder
     public static LumenSection Find(RayFan fan, double arcMm, double insideHu, double toleranceHu, double metalHu)
     {
         int[] coarse = Closed(Costs(fan, insideHu, toleranceHu, metalHu));
-        double[] radii = new double[RayFan.Rays];
+        double[] radii = [.. coarse.Select(static n => n * RayFan.StepMm)];
         double[] contrasts = new double[RayFan.Rays];
-        double[] outside = new double[RayFan.Rays];
-        for (int ray = 0; ray < RayFan.Rays; ray++)
+        int open = 0;
+        for (int round = 0; round < Rounds; round++)
         {
-            outside[ray] = Beyond(fan.Ray(ray), coarse[ray]);
+            // What lies outside is read beyond the line found so far: a line that lies too far in would take blood for the outside.
+            int[] near = round == 0 ? coarse : [.. Enumerable.Range(0, RayFan.Rays).Select(ray => (int)Math.Round(About(radii, ray) / RayFan.StepMm))];
+            double[] outside = [.. Enumerable.Range(0, RayFan.Rays).Select(ray => Beyond(fan.Ray(ray), near[ray]))];
+            for (int ray = 0; ray < RayFan.Rays; ray++)
+            {
+                double level = About(outside, ray, 1);
+                contrasts[ray] = Math.Abs(insideHu - level);
+                bool seen = contrasts[ray] > LeastWall * toleranceHu && near[ray] < RayFan.Readings - 4;
+                radii[ray] = seen ? Step(fan.Ray(ray), near[ray], insideHu, level) : double.NaN;
+            }
+
+            open = radii.Count(double.IsNaN);
+            Bridge(radii, coarse, open);
         }
 
-        for (int ray = 0; ray < RayFan.Rays; ray++)
-        {
-            double level = Spread.Median([outside[ray], outside[(ray + 1) % RayFan.Rays], outside[(ray + RayFan.Rays - 1) % RayFan.Rays]]);
-            contrasts[ray] = Math.Abs(insideHu - level);
-            bool seen = contrasts[ray] > LeastWall * toleranceHu && coarse[ray] < RayFan.Readings - 4;
-            radii[ray] = seen ? Step(fan.Ray(ray), coarse[ray], insideHu, level) : double.NaN;
-        }
-
-        int open = radii.Count(double.IsNaN);
-        Bridge(radii, coarse, open);
         return new LumenSection(arcMm, fan.Centre, fan.Across, fan.Upright, radii, insideHu, Spread.Median(contrasts), open / (double)RayFan.Rays);
     }
+
+    // Median of a ray and its neighbours to both sides.
+    private static double About(double[] around, int ray, int beside = 2) => Spread.Median(
+        Enumerable.Range(ray - beside, (2 * beside) + 1).Select(n => around[(n + RayFan.Rays) % RayFan.Rays]));
 
     private static double[][] Costs(RayFan fan, double insideHu, double toleranceHu, double metalHu)
     {

@@ -1,49 +1,51 @@
 namespace Cavaxis.Imaging.Tomography;
 
 /// <summary>
-/// Where a tube opens into something wider: areas along it are fitted by a straight line that bends up at one place (least squares over the
-/// three coefficients for every place tried). Along an ellipsoid the area grows in proportion to the length from its pole to first order, which is that bend.
+/// Where a tube opens into something wider. The areas beyond are fitted by a parabola of the length, which is what sections of an ellipsoid are
+/// exactly, and followed back to the area of the tube. The sections at the rim itself, where the wall belongs partly to one and partly to the
+/// other, are left out.
 /// </summary>
-/// <param name="AtMm">The place of the bend, mm.</param>
-/// <param name="SdMm">Its error as a standard deviation, mm.</param>
+/// <param name="AtMm">The place, mm.</param>
+/// <param name="SdMm">Its error by the scatter about the parabola, as a standard deviation, mm.</param>
 internal readonly record struct Widening(double AtMm, double SdMm)
 {
-    private const double TryMm = 0.25;
+    private const double RimRatio = 1.5;
 
     /// <summary>Fits it.</summary>
-    /// <param name="points">Length, growing towards the wider part, and area.</param>
-    /// <param name="lowMm">The bend lies from here, mm.</param>
+    /// <param name="points">Length, growing towards the wider part, and area, from about the place sought on.</param>
+    /// <param name="tubeMm2">Area of the tube.</param>
+    /// <param name="lowMm">The place lies from here, mm.</param>
     /// <param name="highMm">To here, mm.</param>
-    /// <returns>The place, or null where nothing widens.</returns>
-    public static Widening? Fit(IReadOnlyList<(double AtMm, double AreaMm2)> points, double lowMm, double highMm)
+    /// <returns>The place, or null where the areas do not lead back to the tube.</returns>
+    public static Widening? Fit(IEnumerable<(double AtMm, double AreaMm2)> points, double tubeMm2, double lowMm, double highMm)
     {
-        List<(double At, double Sum)> tried = [];
-        for (double at = lowMm; at <= highMm; at += TryMm)
-        {
-            if (Misfit(points, at) is double sum)
-            {
-                tried.Add((at, sum));
-            }
-        }
-
-        if (tried.Count < 3)
+        (double X, double Y)[] used = [.. points.Where(p => p.AreaMm2 > RimRatio * tubeMm2).Select(p => (p.AtMm - lowMm, p.AreaMm2 - tubeMm2))];
+        if (used.Length < 4 || Parabola(used) is not (double c, double b, double a))
         {
             return null;
         }
 
-        (double best, double least) = tried.MinBy(static t => t.Sum);
-        double allowed = least * (1 + (1 / Math.Max(1.0, points.Count - 4)));
-        double[] within = [.. tried.Where(t => t.Sum <= allowed).Select(static t => t.At)];
-        return new Widening(best, Math.Max(TryMm, (within[^1] - within[0]) / 2));
+        // The rising branch of a parabola that bends down: its lower root.
+        double inside = (b * b) - (4 * a * c);
+        double root = Math.Abs(a) < 1e-9 ? -c / b : inside < 0 ? double.NaN : (-b + Math.Sqrt(inside)) / (2 * a);
+        double slope = b + (2 * a * root);
+        if (!(root >= 0 && root <= highMm - lowMm && slope > 0))
+        {
+            return null;
+        }
+
+        double scatter = Math.Sqrt(used.Sum(p => Square(p.Y - c - (b * p.X) - (a * p.X * p.X))) / Math.Max(1, used.Length - 3));
+        return new Widening(lowMm + root, scatter / slope);
     }
 
-    private static double? Misfit(IReadOnlyList<(double AtMm, double AreaMm2)> points, double at)
+    private static double Square(double x) => x * x;
+
+    private static (double C, double B, double A)? Parabola((double X, double Y)[] points)
     {
-        // Normal equations of area = a + b (x − at) + c max(0, x − at).
         double[,] m = new double[3, 4];
-        foreach ((double x, double area) in points)
+        foreach ((double x, double y) in points)
         {
-            double[] row = [1, x - at, Math.Max(0, x - at)];
+            double[] row = [1, x, x * x];
             for (int i = 0; i < 3; i++)
             {
                 for (int j = 0; j < 3; j++)
@@ -51,7 +53,7 @@ internal readonly record struct Widening(double AtMm, double SdMm)
                     m[i, j] += row[i] * row[j];
                 }
 
-                m[i, 3] += row[i] * area;
+                m[i, 3] += row[i] * y;
             }
         }
 
@@ -72,16 +74,6 @@ internal readonly record struct Widening(double AtMm, double SdMm)
             }
         }
 
-        (double a, double b, double c) = (m[0, 3] / m[0, 0], m[1, 3] / m[1, 1], m[2, 3] / m[2, 2]);
-        if (!(c > 0))
-        {
-            return null;
-        }
-
-        return points.Sum(p =>
-        {
-            double off = p.AreaMm2 - a - (b * (p.AtMm - at)) - (c * Math.Max(0, p.AtMm - at));
-            return off * off;
-        });
+        return (m[0, 3] / m[0, 0], m[1, 3] / m[1, 1], m[2, 3] / m[2, 2]);
     }
 }
