@@ -34,13 +34,15 @@ internal static class WallFinder
         {
             // What lies outside is read beyond the line found so far: a line that lies too far in would take blood for the outside.
             int[] near = round == 0 ? coarse : [.. Enumerable.Range(0, RayFan.Rays).Select(ray => (int)Math.Round(About(radii, ray) / RayFan.StepMm))];
+            double[] inside = [.. Enumerable.Range(0, RayFan.Rays).Select(ray => Within(fan.Ray(ray), near[ray], insideHu, metalHu))];
             double[] outside = [.. Enumerable.Range(0, RayFan.Rays).Select(ray => Beyond(fan.Ray(ray), near[ray]))];
             for (int ray = 0; ray < RayFan.Rays; ray++)
             {
                 double level = About(outside, ray, 1);
-                contrasts[ray] = Math.Abs(insideHu - level);
+                double blood = About(inside, ray, 3);
+                contrasts[ray] = Math.Abs(blood - level);
                 bool seen = contrasts[ray] > LeastWall * toleranceHu && near[ray] < RayFan.Readings - 4;
-                radii[ray] = seen ? Step(fan.Ray(ray), near[ray], insideHu, level) : double.NaN;
+                radii[ray] = seen ? Step(fan.Ray(ray), near[ray], blood, level) : double.NaN;
             }
 
             open = radii.Count(double.IsNaN);
@@ -152,6 +154,21 @@ internal static class WallFinder
         }
 
         return Spread.Median(beyond);
+    }
+
+    // Contrast sinks and streams: blood beside the wall need not look like that in the middle.
+    private static double Within(ReadOnlySpan<float> readings, int edge, double insideHu, double metalHu)
+    {
+        List<double> within = [];
+        for (int n = Math.Max(1, edge - (int)(5 / RayFan.StepMm)); n <= edge - (int)(1.5 / RayFan.StepMm); n++)
+        {
+            if (readings[n] < metalHu)
+            {
+                within.Add(readings[n]);
+            }
+        }
+
+        return within.Count < 3 ? insideHu : Spread.Median(within);
     }
 
     private static double Step(ReadOnlySpan<float> readings, int edge, double insideHu, double outsideHu)
