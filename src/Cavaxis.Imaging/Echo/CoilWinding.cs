@@ -13,7 +13,7 @@ public sealed record CoilWinding
     /// <param name="pitchMm">Way from turn to turn, at least 1.2 times the wire.</param>
     /// <param name="plainTipMm">Length at the tip that has no winding, 0 to 100 mm.</param>
     /// <exception cref="InputFaultException">A number is outside its bounds.</exception>
-    public CoilWinding(double wireMm = 0.25, double pitchMm = 0.8, double plainTipMm = 25)
+    public CoilWinding(double wireMm = 0.25, double pitchMm = 0.6, double plainTipMm = 25)
     {
         const string Remedy = "Give the winding of the device in hand.";
         WireMm = Require.InRange(wireMm, 0.05, 1, "winding.wireMm", Remedy);

@@ -91,6 +91,12 @@ public sealed class DeviceAssembly
     /// <summary>Radius of the wire, mm.</summary>
     public double WireRadiusMm => WireDiameterMm / 2;
 
+    /// <summary>Thickness of the cannula's wall along its body, mm.</summary>
+    public double WallMm => OuterRadiusMm(BodyMm) - InnerRadiusMm(BodyMm);
+
+    /// <summary>Distance from the tip that stands for the body, mm: half of the length that goes in.</summary>
+    public double BodyMm => Cannula.InsertableLengthMm / 2;
+
     /// <summary>Holes in the wall, each with its distance from the tip, its radius and its angle about the cannula, radians.</summary>
     internal IReadOnlyList<(double FromTip, double Radius, double Angle)> Holes => holes;
 
@@ -167,6 +173,12 @@ public sealed class DeviceAssembly
 
         return false;
     }
+
+    /// <summary>The same with its wire elsewhere.</summary>
+    /// <param name="beyondTipMm">How far the wire reaches beyond the tip, mm.</param>
+    /// <exception cref="InputFaultException">The number is outside its bounds.</exception>
+    public DeviceAssembly WithWire(double beyondTipMm) =>
+        new(Cannula, State, Curve, TipMm, WireDiameterMm, beyondTipMm, IntroducerBeyondTipMm, TurnDeg, Winding);
 
     /// <inheritdoc/>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Cannula.Id}, {State}, tip at {TipMm:F0} mm");

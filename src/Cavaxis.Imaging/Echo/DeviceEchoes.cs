@@ -64,14 +64,12 @@ internal static class DeviceEchoes
     {
         double tip = device.TipMm;
         bool IsOpen(double arc, double angle, double radius) => device.IsHole(tip - arc, angle, radius);
-        double body = 0.5 * device.Cannula.InsertableLengthMm;
-        double wall = device.OuterRadiusMm(body) - device.InnerRadiusMm(body);
         double back = WallReflection(device);
         SurfaceFinish outer = new(
-            MaterialTable.PolymerReflection, Rough, wall * Probe.SpeedMPerS / MaterialTable.PolymerSpeedMPerS, MaterialTable.PolymerReflection * back, MaterialTable.PolymerReflection * back, 3);
+            MaterialTable.PolymerReflection, Rough, device.WallMm * Probe.SpeedMPerS / MaterialTable.PolymerSpeedMPerS, MaterialTable.PolymerReflection * back, MaterialTable.PolymerReflection * back, 3);
         SurfaceFinish inner = device.HasIntroducer
             ? new SurfaceFinish(MaterialTable.PolymerReflection, Rough)
-            : new SurfaceFinish(MaterialTable.PolymerReflection, Rough, LumenRingMm(device, body), back * back, back * back, 4, RingsWhereFar: true);
+            : new SurfaceFinish(MaterialTable.PolymerReflection, Rough, LumenRingMm(device, device.BodyMm), back * back, back * back, 4, RingsWhereFar: true);
         field.AddTube(curve, 0, tip, arc => device.OuterRadiusMm(tip - arc), outer, 3, isOpen: (arc, angle) => IsOpen(arc, angle, device.OuterRadiusMm(tip - arc)));
         field.AddTube(curve, 0, tip, arc => device.InnerRadiusMm(tip - arc), inner, 4, isOpen: (arc, angle) => IsOpen(arc, angle, device.InnerRadiusMm(tip - arc)));
         field.AddRing(curve, tip, device.InnerRadiusMm(0), device.OuterRadiusMm(0), outer with { Rings = 0 }, 5);

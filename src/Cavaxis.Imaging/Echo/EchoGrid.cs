@@ -41,11 +41,12 @@ internal sealed class EchoGrid
     /// <param name="x">Right, mm.</param>
     /// <param name="e">Out of the plane, mm.</param>
     /// <param name="z">Depth, mm.</param>
-    /// <param name="amplitude">Amplitude.</param>
+    /// <param name="amplitude">Amplitude, in phase with its depth.</param>
+    /// <param name="rough">Amplitude of a part with a phase of its own.</param>
+    /// <param name="turns">That phase, turns.</param>
     /// <param name="delayMm">Way that the echo comes later, as depth, mm.</param>
-    /// <param name="turns">Phase of its own, turns.</param>
     /// <param name="leadMm">How much nearer the loss on the way is read, so that a surface does not hide itself, mm.</param>
-    public void Add(double x, double e, double z, double amplitude, double delayMm = 0, double turns = 0, double leadMm = 0)
+    public void Add(double x, double e, double z, double amplitude, double rough = 0, double turns = 0, double delayMm = 0, double leadMm = 0)
     {
         (double line, double depth) = layout.Of(x, z);
         int at = (int)((depth * sampleRate) + 0.5);
@@ -56,12 +57,21 @@ internal sealed class EchoGrid
             return;
         }
 
-        float weight = (float)amplitude * sliceNorm[at] * MathF.Exp(-(float)(e * e) * sliceRate[at]) * through.At(line, at - (leadMm * sampleRate));
-        double phase = ((depth + delayMm) * turnsPerMm) + turns;
-        int index = (int)((phase - Math.Floor(phase)) * Turns) & (Turns - 1);
+        float weight = sliceNorm[at] * MathF.Exp(-(float)(e * e) * sliceRate[at]) * through.At(line, at - (leadMm * sampleRate));
+        double phase = (depth + delayMm) * turnsPerMm;
+        int index = Index(phase);
+        float c = (float)amplitude * Cosines[index];
+        float s = (float)amplitude * Sines[index];
+        if (rough > 0)
+        {
+            index = Index(phase + turns);
+            c += (float)rough * Cosines[index];
+            s += (float)rough * Sines[index];
+        }
+
+        c *= weight;
+        s *= -weight;
         float part = (float)(line - left);
-        float c = weight * Cosines[index];
-        float s = -weight * Sines[index];
         int cell = (sample * layout.Lines) + left;
         re[cell] += (1 - part) * c;
         im[cell] += (1 - part) * s;
@@ -101,6 +111,8 @@ internal sealed class EchoGrid
 
         return envelope;
     }
+
+    private static int Index(double turns) => (int)((turns - Math.Floor(turns)) * Turns) & (Turns - 1);
 
     private void Across()
     {

@@ -41,7 +41,7 @@ public static class MaterialTable
         _ => 0,
     };
 
-    /// <summary>Loss of the pressure on one way, dB/mm.</summary>
+    /// <summary>Loss of the pressure on one way, dB/mm; that of a winding comes on top (<see cref="CoilWinding.LossDb"/>).</summary>
     /// <param name="material">The material.</param>
     /// <param name="frequencyMHz">MHz.</param>
     public static double LossDbPerMm(Material material, double frequencyMHz) => material switch

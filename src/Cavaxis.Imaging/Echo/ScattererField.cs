@@ -9,8 +9,9 @@ namespace Cavaxis.Imaging.Echo;
 /// </summary>
 internal static class ScattererField
 {
+
     private const double InAVolume = 16;
-    private const double SlicesKept = 1.3;
+    private const double SlicesKept = 1;
     private const uint Mark = 0x5ca77e12;
     private const double UnitsPerWord = 1.0 / 4294967296.0;
 
@@ -28,11 +29,13 @@ internal static class ScattererField
         double loudness = Math.Pow(cell, 1.5);
         (double left, double right, double top, double bottom) = layout.Bounds();
         double thick = SlicesKept * Math.Max(layout.Probe.SliceWidthMm(layout.Probe.DepthMm), layout.Probe.SliceWidthMm(1));
-        UnevenTissue uneven = new(scene.Seed, scene.Surroundings.TissueVariationDb);
+        double slope = layout.IsFlat ? 0 : Math.Tan(Math.Min(layout.Probe.AngleDeg / 2, 89) * Math.PI / 180);
         Vector3D[] corners = [.. from x in new[] { left, right } from z in new[] { top, bottom } from e in new[] { -thick, thick } select plane.Place(x, z, e)];
         (int lowX, int highX) = Range(corners.Select(static c => c.X), cell);
         (int lowY, int highY) = Range(corners.Select(static c => c.Y), cell);
         (int lowZ, int highZ) = Range(corners.Select(static c => c.Z), cell);
+        UnevenTissue uneven = new(
+            scene.Seed, scene.Surroundings.TissueVariationDb, cell * new Vector3D(lowX - 1, lowY - 1, lowZ - 1), cell * new Vector3D(highX + 2, highY + 2, highZ + 2));
         for (int i = lowX; i <= highX; i++)
         {
             for (int j = lowY; j <= highY; j++)
@@ -41,10 +44,23 @@ internal static class ScattererField
                 double from = lowZ;
                 double to = highZ;
                 Cut(ref from, ref to, x, plane.Right.Z * cell, left - cell, right + cell);
-                Cut(ref from, ref to, e, plane.Across.Z * cell, -thick, thick);
-                Cut(ref from, ref to, z, plane.Depth.Z * cell, top, bottom + cell);
+                Cut(ref from, ref to, z, plane.Depth.Z * cell, top - cell, bottom + cell);
+                if (to < from)
+                {
+                    continue;
+                }
+
+                // The slice is thickest at one of the ends, since its thickness is a convex function of depth.
+                double here = SlicesKept * Math.Max(
+                    layout.Probe.SliceWidthMm(z + (from * plane.Depth.Z * cell)), layout.Probe.SliceWidthMm(z + (to * plane.Depth.Z * cell)));
+                Cut(ref from, ref to, e, plane.Across.Z * cell, -here - cell, here + cell);
                 for (int k = (int)Math.Ceiling(from); k <= to; k++)
                 {
+                    if (!layout.IsFlat && Math.Abs(x + (k * plane.Right.Z * cell)) > (slope * (z + (k * plane.Depth.Z * cell) + layout.Probe.RadiusMm)) + (3 * cell))
+                    {
+                        continue;
+                    }
+
                     (uint w0, uint w1, uint w2, uint w3) = Philox.Bits((uint)i, (uint)j, (uint)k, Mark, scene.Seed);
                     Vector3D p = cell * new Vector3D(i + (w0 * UnitsPerWord), j + (w1 * UnitsPerWord), k + (w2 * UnitsPerWord));
                     Material material = space.At(p);

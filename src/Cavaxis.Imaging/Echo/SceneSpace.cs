@@ -10,6 +10,7 @@ internal sealed class SceneSpace
     private readonly CurveGrid? vessel;
     private readonly CurveGrid? line;
     private readonly double reach;
+    private readonly double windingLoss;
 
     /// <summary>The space of a scene.</summary>
     /// <param name="scene">The scene.</param>
@@ -21,7 +22,17 @@ internal sealed class SceneSpace
         {
             reach = device.HasCannula ? device.OuterRadiusMm(DeviceAssembly.TaperMm) + 0.5 : device.WireRadiusMm + 0.2;
             line = new CurveGrid(Lengthened(device), reach);
+            windingLoss = (device.Winding?.LossDb ?? 0) / device.WallMm;
         }
+    }
+
+    /// <summary>Loss of the pressure on one way at a place, dB/mm: that of the material, and in a wound wall that of the winding spread over its thickness.</summary>
+    /// <param name="p">The place.</param>
+    /// <param name="frequencyMHz">MHz.</param>
+    public double LossDbPerMm(Vector3D p, double frequencyMHz)
+    {
+        Material material = At(p);
+        return MaterialTable.LossDbPerMm(material, frequencyMHz) + (material == Material.WoundPolymer ? windingLoss : 0);
     }
 
     /// <summary>What fills a place.</summary>

@@ -4,7 +4,7 @@ using Cavaxis.Anatomy.Space;
 namespace Cavaxis.Imaging.Echo;
 
 /// <summary>
-/// Echoes of surfaces: each is covered with points closer than a third of a wavelength whose echoes add up with their phase, so that a
+/// Echoes of surfaces: each is covered with points closer than half a wavelength whose echoes add up with their phase, so that a
 /// surface square to the beam is a mirror and one that looks past the aperture is dark but for its roughness. By Kirchhoff's
 /// approximation a mirror of reflection R throws back R dA/λ at each bit of surface.
 /// </summary>
@@ -20,7 +20,7 @@ internal sealed class SurfaceField
     private readonly ulong seed;
     private readonly double spacing;
     private readonly double mirror;
-    private readonly double thick;
+    private readonly double widest;
     private readonly (double Left, double Right, double Top, double Bottom) bounds;
 
     /// <summary>The surfaces that a plane may see.</summary>
@@ -28,9 +28,9 @@ internal sealed class SurfaceField
     {
         (this.grid, this.layout, this.plane, this.seed) = (grid, layout, plane, seed);
         Probe probe = layout.Probe;
-        spacing = probe.WavelengthMm / 3;
+        spacing = 0.4 * probe.WavelengthMm;
         mirror = 1 / (probe.WavelengthMm * Math.Sqrt(MaterialTable.TissueBackscatter(probe.FrequencyMHz)));
-        thick = SlicesKept * Math.Max(probe.SliceWidthMm(probe.DepthMm), probe.SliceWidthMm(1));
+        widest = SlicesKept * Math.Max(probe.SliceWidthMm(probe.DepthMm), probe.SliceWidthMm(1));
         bounds = layout.Bounds();
     }
 
@@ -55,22 +55,25 @@ internal sealed class SurfaceField
             (double a, double b) = offset?.Invoke(arc) ?? (0, 0);
             Vector3D middle = curve.At(arc) + (a * normal) + (b * binormal);
             double r = radius(arc);
-            if (!IsNear(middle, r))
+            double thick = Thickness(middle, r);
+            if (thick <= 0)
             {
                 continue;
             }
 
+            double out0 = (middle - plane.Origin).Dot(plane.Across);
+            double outNormal = r * normal.Dot(plane.Across);
+            double outBinormal = r * binormal.Dot(plane.Across);
             int around = Math.Max(6, (int)Math.Ceiling(2 * Math.PI * r / spacing));
             double area = 2 * Math.PI * r / around * ((to - from) / rings);
             for (int k = 0; k < around; k++)
             {
                 double angle = 2 * Math.PI * (k + 0.5) / around;
                 (double sin, double cos) = Math.SinCos(angle);
-                Vector3D outward = (cos * normal) + (sin * binormal);
-                Vector3D p = middle + (r * outward);
-                if (Math.Abs((p - plane.Origin).Dot(plane.Across)) <= thick && isOpen?.Invoke(arc, angle) != true)
+                if (Math.Abs(out0 + (cos * outNormal) + (sin * outBinormal)) <= thick && isOpen?.Invoke(arc, angle) != true)
                 {
-                    AddBit(p, outward, area, finish, (uint)i, (uint)k, number);
+                    Vector3D outward = (cos * normal) + (sin * binormal);
+                    AddBit(middle + (r * outward), outward, area, finish, (uint)i, (uint)k, number);
                 }
             }
         }
@@ -102,7 +105,7 @@ internal sealed class SurfaceField
         {
             double r = radius(arc);
             double way = Math.Sqrt(1 + Math.Pow(2 * Math.PI * r / winding.PitchMm, 2));
-            if (!IsNear(curve.At(arc), r))
+            if (Thickness(curve.At(arc), r) <= 0)
             {
                 arc += winding.PitchMm / 4;
                 continue;
@@ -121,23 +124,25 @@ internal sealed class SurfaceField
         }
     }
 
-    private bool IsNear(Vector3D middle, double r)
+    // Half thickness of what the plane takes in about a ring, mm; 0 where none of the ring is in it.
+    private double Thickness(Vector3D middle, double r)
     {
         (double x, double e, double z) = plane.Within(middle);
-        return Math.Abs(e) <= r + thick && x >= bounds.Left - r && x <= bounds.Right + r && z >= bounds.Top - r && z <= bounds.Bottom + r;
+        if (Math.Abs(e) > r + widest || x < bounds.Left - r || x > bounds.Right + r || z < bounds.Top - r || z > bounds.Bottom + r)
+        {
+            return 0;
+        }
+
+        double thick = SlicesKept * Math.Max(layout.Probe.SliceWidthMm(z - r), layout.Probe.SliceWidthMm(z + r));
+        return Math.Abs(e) > r + thick ? 0 : thick;
     }
 
     private void AddBit(Vector3D p, Vector3D outward, double area, SurfaceFinish finish, uint i, uint k, uint number)
     {
         (double x, double e, double z) = plane.Within(p);
         double amplitude = mirror * finish.Reflection * area;
-        grid.Add(x, e, z, amplitude, leadMm: LeadMm);
-        if (finish.Rough > 0)
-        {
-            (uint w0, _, _, _) = Philox.Bits(i, k, number, Mark, seed);
-            grid.Add(x, e, z, finish.Rough * Math.Sqrt(area), turns: w0 * UnitsPerWord, leadMm: LeadMm);
-        }
-
+        (uint w0, _, _, _) = Philox.Bits(i, k, number, Mark, seed);
+        grid.Add(x, e, z, amplitude, finish.Rough * Math.Sqrt(area), w0 * UnitsPerWord, leadMm: LeadMm);
         if (finish.Rings == 0)
         {
             return;
@@ -150,7 +155,7 @@ internal sealed class SurfaceField
             double ring = amplitude * finish.RingFirst;
             for (int n = 1; n <= finish.Rings; n++)
             {
-                grid.Add(x, e, z, ring, n * finish.RingMm, leadMm: LeadMm);
+                grid.Add(x, e, z, ring, delayMm: n * finish.RingMm, leadMm: LeadMm);
                 ring *= finish.RingDecay;
             }
         }

@@ -6,12 +6,11 @@ namespace Cavaxis.Imaging.Echo;
 /// </summary>
 internal sealed class TransmissionMap
 {
-    private const double CellMm = 0.3;
-    private const double StepMm = 0.35;
-    private const int MostAcross = 120;
-    private const int Down = 192;
-    private static readonly double[] Aside = [-0.45, -0.3, -0.15, 0, 0.15, 0.3, 0.45];
+    private const int MostAcross = 100;
+    private const int Down = 160;
+    private static readonly double[] Aside = [-0.4, -0.2, 0, 0.2, 0.4];
     private static readonly double[] Thick = [-0.8, 0, 0.8];
+    private readonly double cell;
     private readonly int across;
     private readonly double acrossScale;
     private readonly double downScale;
@@ -22,9 +21,10 @@ internal sealed class TransmissionMap
     {
         Probe probe = layout.Probe;
         (double left, double right, double top, double bottom) = layout.Bounds();
+        cell = Math.Max(0.3, probe.DepthMm / 350);
         double margin = probe.ApertureMm / 2;
-        int columns = (int)((right - left + (2 * margin)) / CellMm) + 2;
-        int rows = (int)((bottom - top) / CellMm) + 2;
+        int columns = (int)((right - left + (2 * margin)) / cell) + 2;
+        int rows = (int)((bottom - top) / cell) + 2;
         across = Math.Min(layout.Lines, MostAcross);
         (acrossScale, downScale) = ((across - 1.0) / (layout.Lines - 1), (Down - 1.0) / (layout.Samples - 1));
         double[] sum = new double[across * Down];
@@ -34,12 +34,12 @@ internal sealed class TransmissionMap
         {
             for (int j = 0; j < rows; j++)
             {
-                double z = top + (j * CellMm);
+                double z = top + (j * cell);
                 double e = thick * probe.SliceWidthMm(Math.Max(z, 1)) / 2;
                 for (int i = 0; i < columns; i++)
                 {
-                    loss[(j * columns) + i] = (float)MaterialTable.LossDbPerMm(
-                        space.At(plane.Place(left - margin + (i * CellMm), z, e)), probe.FrequencyMHz);
+                    loss[(j * columns) + i] = (float)space.LossDbPerMm(
+                        plane.Place(left - margin + (i * cell), z, e), probe.FrequencyMHz);
                 }
             }
 
@@ -86,12 +86,12 @@ internal sealed class TransmissionMap
                 double aperture = probe.ApertureAt(depth);
                 foreach (double aside in Aside)
                 {
-                    double x = (faceX + (aside * aperture * sideX) - left) / CellMm;
-                    double z = (faceZ + (aside * aperture * sideZ) - top) / CellMm;
-                    double toX = (endX - left) / CellMm;
-                    double toZ = (endZ - top) / CellMm;
-                    double way = Math.Sqrt(((toX - x) * (toX - x)) + ((toZ - z) * (toZ - z))) * CellMm;
-                    int steps = (int)(way / StepMm) + 1;
+                    double x = (faceX + (aside * aperture * sideX) - left) / cell;
+                    double z = (faceZ + (aside * aperture * sideZ) - top) / cell;
+                    double toX = (endX - left) / cell;
+                    double toZ = (endZ - top) / cell;
+                    double way = Math.Sqrt(((toX - x) * (toX - x)) + ((toZ - z) * (toZ - z))) * cell;
+                    int steps = (int)(way / cell) + 1;
                     double stepX = (toX - x) / steps;
                     double stepZ = (toZ - z) / steps;
                     (x, z) = (x + (stepX / 2) + 0.5, z + (stepZ / 2) + 0.5);
