@@ -85,7 +85,7 @@ public static class ExerciseMaker
             _ => 0,
         };
         double reach = (device.OuterRadiusMm(50) + (probe.SliceWidthMm(stand) / 2)) / Math.Max(Math.Sin(Math.Abs(turn) * Math.PI / 180), 0.02);
-        bool cut = level >= 4 && Math.Abs(turn) > 6 && draw.Between(0, 1) < 0.6;
+        bool cut = level >= 4 && Math.Abs(turn) > 6 && draw.Between(0, 1) < 0.7;
         double before = cut ? reach + draw.Between(8, 22) : draw.Between(-0.4, 0.4) * Math.Min(reach, 40);
         double aside = level == 5 ? draw.Between(-2, 2) : 0;
         double tilt = level == 5 ? draw.Between(-12, 12) * Math.PI / 180 : 0;
