@@ -6,6 +6,7 @@ using Cavaxis.Course.Patients;
 using Cavaxis.Dicom.Headers;
 using Cavaxis.Dicom.Identity;
 using Cavaxis.Dicom.Reading;
+using Cavaxis.Dicom.Series;
 using Cavaxis.Imaging.Frames;
 using Cavaxis.Quantities.Faults;
 using Cavaxis.Records.Access;
@@ -129,6 +130,17 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
     {
         ArgumentNullException.ThrowIfNull(image);
         return reader.FrameAsync(image.File, index, cancel);
+    }
+
+    /// <summary>All slices of a series as one volume.</summary>
+    /// <param name="image">The series.</param>
+    /// <param name="cancel">Ends the wait.</param>
+    /// <returns>The volume and what to know about it.</returns>
+    /// <exception cref="InputFaultException">The slices do not make a volume.</exception>
+    public Task<ScanSeries> SeriesAsync(OpenedImage image, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(image);
+        return new SeriesReader(reader).ReadAsync(Path.GetDirectoryName(image.Kept.Files[0])!, cancel);
     }
 
     private async Task<List<(DicomFile File, CleanedFile Clean)>> CleanAsync(

@@ -138,9 +138,7 @@ public class ImageTests(WorkspaceBrowser browser)
     private static async Task PointAsync(IPage page, double x, double y)
     {
         int before = await page.Locator(".pointing-point").CountAsync();
-        ILocator picture = page.Locator(".pointing-stage svg");
-        await picture.ScrollIntoViewIfNeededAsync();
-        double[] at = await picture.EvaluateAsync<double[]>("(svg, p) => { const q = new DOMPoint(p[0], p[1]).matrixTransform(svg.getScreenCTM()); return [q.x, q.y]; }", new[] { x, y });
+        double[] at = await Pointed.AtAsync(page, x, y);
         await page.Mouse.ClickAsync((float)at[0], (float)at[1]);
         await Expect(page.Locator(".pointing-point")).ToHaveCountAsync(before + 1);
     }
