@@ -9,11 +9,17 @@ internal static class TransferSyntaxWords
     /// <summary>Not compressed, big endian.</summary>
     public const string ExplicitBigEndian = "1.2.840.10008.1.2.2";
 
+    /// <summary>Not compressed, little endian, without value representations.</summary>
+    public const string ImplicitLittleEndian = "1.2.840.10008.1.2";
+
+    /// <summary>Explicit little endian, deflated as a whole.</summary>
+    public const string Deflated = "1.2.840.10008.1.2.1.99";
+
     private static readonly Dictionary<string, string> Words = new()
     {
-        ["1.2.840.10008.1.2"] = "implicit little endian, not compressed",
+        [ImplicitLittleEndian] = "implicit little endian, not compressed",
         [ExplicitLittleEndian] = "explicit little endian, not compressed",
-        ["1.2.840.10008.1.2.1.99"] = "deflated explicit little endian",
+        [Deflated] = "deflated explicit little endian",
         [ExplicitBigEndian] = "explicit big endian, not compressed",
         ["1.2.840.10008.1.2.4.50"] = "JPEG baseline, lossy",
         ["1.2.840.10008.1.2.4.51"] = "JPEG extended, lossy",

@@ -88,6 +88,7 @@ internal sealed class WorkerProcess
     public async Task<string> EndAsync()
     {
         using (process)
+        using (process.StandardOutput)
         {
             // One that has just crashed is given the moment to say how.
             using CancellationTokenSource soon = new(TimeSpan.FromMilliseconds(500));

@@ -39,11 +39,17 @@ public sealed class DicomReader : IAsyncDisposable
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         string full = Path.GetFullPath(path);
-        string hash = await HashAsync(full, cancel).ConfigureAwait(false);
+        (string hash, long length) = await HashAsync(full, cancel).ConfigureAwait(false);
         byte[] sent = await Host.AskAsync(WorkerRequest.Elements, full, 0, cancel).ConfigureAwait(false);
         if (ElementReader.Read(sent) is not { } read)
         {
             throw FileFault.Malformed(full, "its elements cannot be told apart");
+        }
+
+        bool isDeflated = read.TransferSyntax == TransferSyntaxWords.Deflated;
+        if (!isDeflated && FileEnd.Least(read.Head, read.Data, read.TransferSyntax != TransferSyntaxWords.ImplicitLittleEndian) > length)
+        {
+            throw FileFault.Malformed(full, "the file ends before its pixels do");
         }
 
         ImageHeader header = HeaderReader.Read(read.TransferSyntax, read.Data);
@@ -88,7 +94,7 @@ public sealed class DicomReader : IAsyncDisposable
     /// <inheritdoc/>
     public ValueTask DisposeAsync() => Host.DisposeAsync();
 
-    private async Task<string> HashAsync(string path, CancellationToken cancel)
+    private async Task<(string Hash, long Length)> HashAsync(string path, CancellationToken cancel)
     {
         try
         {
@@ -101,7 +107,7 @@ public sealed class DicomReader : IAsyncDisposable
                     throw FileFault.TooLarge(path, string.Create(CultureInfo.InvariantCulture, $"{stream.Length >> 20} MB"), accepted, "Export fewer frames into one file.");
                 }
 
-                return Convert.ToHexStringLower(await SHA256.HashDataAsync(stream, cancel).ConfigureAwait(false));
+                return (Convert.ToHexStringLower(await SHA256.HashDataAsync(stream, cancel).ConfigureAwait(false)), stream.Length);
             }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

@@ -17,6 +17,9 @@ internal sealed class GdcmFile : IDisposable
     /// <summary>Photometric Interpretation.</summary>
     private const uint Colours = 0x0028_0004;
 
+    /// <summary>Transfer syntax of run-length coding.</summary>
+    private const string RunLength = "1.2.840.10008.1.2.5";
+
     private readonly GdcmBinding binding;
     private readonly dynamic reader;
     private readonly dynamic file;
@@ -103,6 +106,12 @@ internal sealed class GdcmFile : IDisposable
 
     private byte[][] Decode(dynamic fragments, int number, FrameLayout layout)
     {
+        // GDCM 3.0.21 mixes up the bytes of run-length coded colour of more than 8 bits; a picture in wrong colours must not pass for the real one.
+        if (layout.Samples > 1 && layout.BitsAllocated > 8 && (string)file.GetHeader().GetDataSetTransferSyntax().GetString() == RunLength)
+        {
+            throw new WorkerFaultException("run-length coded colour of more than 8 bits is not read");
+        }
+
         (int first, int count) = FragmentRun.Of((int)fragments.GetNumberOfFragments(), layout.Frames, number, i => Bytes(fragments.GetFragment((uint)i)));
         dynamic own = binding.Make("SequenceOfFragments");
         for (int i = first; i < first + count; i++)
