@@ -115,9 +115,9 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
             configuration.AddCommand<SchemaCommand>("schema")
                 .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif, insertion or scene.");
             EchoVerbTable.AddTo(configuration);
-            ImageVerbTable.AddTo(configuration);
             RecordVerbTable.AddTo(configuration, SheetVerbTable.AddTo);
             PackVerbTable.AddTo(configuration);
+            ImageVerbTable.AddTo(configuration, ImageBranch);
             CourseVerbTable.AddTo(configuration);
             SheetVerbTable.AddProgramme(configuration, CourseVerbTable.AddProgramme);
         });

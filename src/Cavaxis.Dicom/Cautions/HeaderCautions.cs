@@ -1,6 +1,7 @@
 using System.Globalization;
 using Cavaxis.Dicom.Elements;
 using Cavaxis.Dicom.Headers;
+using Cavaxis.Imaging.Frames;
 
 namespace Cavaxis.Dicom.Cautions;
 
@@ -37,7 +38,13 @@ internal static class HeaderCautions
     private static IEnumerable<ImageCaution> OfUltrasound(ImageHeader header, DicomSet data)
     {
         int stated = RegionReader.Count(data);
-        int placed = RegionReader.Read(data).Count;
+        IReadOnlyList<CalibratedRegion> regions = RegionReader.Read(data);
+        int placed = regions.Count;
+        foreach (ImageCaution caution in RegionCautions.Of(header, regions))
+        {
+            yield return caution;
+        }
+
         if (stated > placed)
         {
             yield return new ImageCaution(

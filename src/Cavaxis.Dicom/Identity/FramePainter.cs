@@ -13,6 +13,11 @@ internal sealed class FramePainter(PixelMask? mask, IReadOnlyList<CalibratedRegi
     /// <returns>The bytes, and how many pixels were blackened.</returns>
     public (byte[] Bytes, int Blackened) Paint(StoredFrame frame)
     {
+        if (mask is null && frame.BitsStored == frame.BitsAllocated)
+        {
+            return (frame.Bytes.ToArray(), 0);
+        }
+
         int size = frame.BitsAllocated / 8;
         byte[] bytes = new byte[frame.Width * frame.Height * frame.Samples * size];
         int pixels = frame.Width * frame.Height;

@@ -26,7 +26,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Records", typeof(Records.Store.IEventStore).Assembly, ["Quantities"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "NSec.Cryptography"]),
         new("Dicom", typeof(Dicom.Reading.DicomReader).Assembly, ["Imaging"], []),
         new("Bedside", typeof(Bedside.Stores.RecordPlace).Assembly, ["Course", "Dicom", "Records", "Reports"], ["Hl7.Fhir.R4", "NSec.Cryptography"]),
-        new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Bedside", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
+        new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Bedside", "Dicom", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
         new("Web", typeof(Web.Questions.Question).Assembly, ["Bedside"], ["Microsoft.Data.Sqlite"]),
     ];
 

@@ -2,10 +2,11 @@ using Cavaxis.Dicom.Hosting;
 using Cavaxis.Dicom.Reading;
 using Cavaxis.Dicom.Tests.Oracle;
 using Cavaxis.Quantities.Faults;
+using Xunit.Abstractions;
 
 namespace Cavaxis.Dicom.Tests.Hosting;
 
-public sealed class FuzzTests(OracleRun oracle) : IClassFixture<OracleRun>
+public sealed class FuzzTests(OracleRun oracle, ITestOutputHelper told) : IClassFixture<OracleRun>
 {
     private const int Files = 300;
 
@@ -49,6 +50,7 @@ public sealed class FuzzTests(OracleRun oracle) : IClassFixture<OracleRun>
             }
         }
 
+        told.WriteLine($"{read} read, {refused} refused, {ended} of them ended the worker");
         Assert.Equal(Files, read + refused);
         Assert.True(refused > 50 && read > 20, $"{read} read, {refused} refused, {ended} of them ended the worker");
 

@@ -48,7 +48,7 @@ public sealed class DicomCleanerTests(OracleRun oracle) : IClassFixture<OracleRu
         Assert.True(left.Count == 0, string.Join('\n', left));
         List<string> differences = [];
         Dictionary<string, OracleFile> olds = oracle.Real.Concat(oracle.Written).DistinctBy(static f => f.Path).ToDictionary(static f => f.Path);
-        foreach ((OracleFile found, (string old, _)) in oracle.Read("recleaned", pairs.Select(static p => p.New)).Zip(pairs))
+        foreach ((OracleFile found, (string old, _)) in OracleRun.Read("recleaned", pairs.Select(static p => p.New)).Zip(pairs))
         {
             differences.AddRange(Apart(olds[old], found));
         }
@@ -189,7 +189,7 @@ public sealed class DicomCleanerTests(OracleRun oracle) : IClassFixture<OracleRu
         // Values that the profile removes or replaces must not stand in another place either.
         foreach (string[] element in old.Where(static e => Telling.Contains(e[1]) && BasicProfile.Of(Convert.ToUInt32(e[0], 16)) is not null))
         {
-            if (element[2].Length >= 6 && !element[2].StartsWith("1.2.840.10008.", StringComparison.Ordinal) && !old.Any(o => o[2] == element[2] && BasicProfile.Of(Convert.ToUInt32(o[0], 16)) is null)
+            if (element[2].Length >= 6 && !element[2].StartsWith("1.2.840.10008.", StringComparison.Ordinal) && !old.Any(o => o[2].Contains(element[2], StringComparison.Ordinal) && BasicProfile.Of(Convert.ToUInt32(o[0], 16)) is null)
                 && all.Contains(element[2], StringComparison.Ordinal))
             {
                 yield return $"{element[2]} of {element[0]} still stands in the file";

@@ -3,47 +3,40 @@ using System.Text.Json;
 
 namespace Cavaxis.Dicom.Tests.Oracle;
 
-/// <summary>What pydicom (and dcmtk, where pydicom has no decoder) reads in files: run once for all tests of a class.</summary>
-public sealed class OracleRun : IDisposable
+/// <summary>What pydicom (and dcmtk, where pydicom has no decoder) reads in files: run once for all tests.</summary>
+public sealed class OracleRun
 {
     private const string Python = "/usr/bin/python3";
 
-    private readonly string folder = Directory.CreateTempSubdirectory("cavaxis-dicom-").FullName;
-    private readonly Lazy<IReadOnlyList<OracleFile>> real;
-    private readonly Lazy<IReadOnlyList<OracleFile>> written;
-
-    public OracleRun()
-    {
-        Made = Directory.CreateDirectory(Path.Combine(folder, "made")).FullName;
-        Run(Python, Path.Combine(AppContext.BaseDirectory, "Oracle", "make.py"), Made);
-        real = new(() => Read("real", RealFiles()));
-        written = new(() => Read("written", Directory.GetFiles(Made, "*.dcm")));
-    }
+    private static readonly string Folder = Temporary();
+    private static readonly Lazy<string> AllMade = new(Make);
+    private static readonly Lazy<IReadOnlyList<OracleFile>> AllReal = new(static () => Read("real", RealFiles()));
+    private static readonly Lazy<IReadOnlyList<OracleFile>> AllWritten = new(static () => Read("written", Directory.GetFiles(AllMade.Value, "*.dcm")));
 
     /// <summary>Folder of the files that make.py wrote.</summary>
-    public string Made { get; }
+    public string Made => AllMade.Value;
 
-    /// <summary>A folder that goes with this run.</summary>
-    public string Scratch => Directory.CreateDirectory(Path.Combine(folder, "scratch")).FullName;
+    /// <summary>A folder of this class of tests alone.</summary>
+    public string Scratch { get; } = Directory.CreateDirectory(Path.Combine(Folder, Guid.NewGuid().ToString("N"))).FullName;
 
     /// <summary>What pydicom reads in every real file at hand.</summary>
-    public IReadOnlyList<OracleFile> Real => real.Value;
+    public IReadOnlyList<OracleFile> Real => AllReal.Value;
 
     /// <summary>What pydicom reads in every file that make.py wrote.</summary>
-    public IReadOnlyList<OracleFile> Written => written.Value;
+    public IReadOnlyList<OracleFile> Written => AllWritten.Value;
 
     /// <summary>Every real file: pydicom's own, the ultrasound and the odd CT slices beside the repository, and some of each series.</summary>
     public static string[] RealFiles() =>
     [
         .. Directory.GetFiles(Places.Pydicom, "*.dcm"),
-        .. Folder("us"), .. Folder("us_synth"), .. Folder("ct/odd_headers"), .. Folder("ct"),
-        .. Folder("ct/chest_lidc_half").Where(static (_, i) => i % 23 == 0), .. Folder("ct/pelvis_vhf_half").Where(static (_, i) => i % 23 == 0),
+        .. Files("us"), .. Files("us_synth"), .. Files("ct/odd_headers"), .. Files("ct"),
+        .. Files("ct/chest_lidc_half").Where(static (_, i) => i % 23 == 0), .. Files("ct/pelvis_vhf_half").Where(static (_, i) => i % 23 == 0),
     ];
 
     /// <summary>Reads any files with pydicom.</summary>
-    public IReadOnlyList<OracleFile> Read(string name, IEnumerable<string> files)
+    public static IReadOnlyList<OracleFile> Read(string name, IEnumerable<string> files)
     {
-        string target = Directory.CreateDirectory(Path.Combine(folder, name)).FullName;
+        string target = Directory.CreateDirectory(Path.Combine(Folder, name)).FullName;
         Run(Python, [Path.Combine(AppContext.BaseDirectory, "Oracle", "oracle.py"), target, .. files]);
         using FileStream index = File.OpenRead(Path.Combine(target, "index.json"));
         List<OracleFile> read = JsonSerializer.Deserialize<List<OracleFile>>(index, JsonSerializerOptions.Web)!;
@@ -60,8 +53,20 @@ public sealed class OracleRun : IDisposable
         return process.ExitCode == 0 ? output : throw new InvalidOperationException($"{program}: {error.Result}");
     }
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    private static string Make()
+    {
+        string made = Directory.CreateDirectory(Path.Combine(Folder, "made")).FullName;
+        Run(Python, Path.Combine(AppContext.BaseDirectory, "Oracle", "make.py"), made);
+        return made;
+    }
 
-    private static string[] Folder(string relative) =>
+    private static string Temporary()
+    {
+        string folder = Directory.CreateTempSubdirectory("cavaxis-dicom-").FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        return folder;
+    }
+
+    private static string[] Files(string relative) =>
         Places.OfReference(relative) is { } place ? [.. Directory.GetFiles(place, "*.dcm").Order(StringComparer.Ordinal)] : [];
 }

@@ -1,3 +1,4 @@
+using Cavaxis.Dicom.Pixels;
 using Cavaxis.Dicom.Reading;
 using Cavaxis.Imaging.Frames;
 using Cavaxis.Quantities.Faults;
@@ -39,7 +40,7 @@ public sealed class OracleTests(OracleRun oracle) : IClassFixture<OracleRun>
         }
 
         Assert.True(oracle.Written.Count >= 35);
-        Assert.Equal(["j2ksplit.dcm"], oracle.Written.Where(static f => f.Written.Length == 0).Select(static f => f.Name));
+        Assert.Equal(["j2ksplit.dcm"], oracle.Written.Where(static f => f.Written.Length == 0).Select(static f => f.Name).Order(StringComparer.Ordinal));
         Assert.True(differences.Count == 0, string.Join('\n', differences));
     }
 
@@ -55,15 +56,19 @@ public sealed class OracleTests(OracleRun oracle) : IClassFixture<OracleRun>
         }
     }
 
-    [Fact]
-    public async Task A_frame_cut_into_several_fragments_is_the_same_frame()
+    // Pillow refuses the second; make.py fills frame f with (4 x + y + 9 f) modulo 256 before it encodes them without loss.
+    [Theory]
+    [InlineData("j2kloop")]
+    [InlineData("j2ksplit")]
+    public async Task Frames_of_a_loop_are_told_apart_even_where_each_is_cut_into_two_fragments(string name)
     {
         await using DicomReader reader = new();
-        DicomFile whole = await reader.ReadAsync(Path.Combine(oracle.Made, "j2kloop.dcm"));
-        DicomFile cut = await reader.ReadAsync(Path.Combine(oracle.Made, "j2ksplit.dcm"));
+        DicomFile file = await reader.ReadAsync(Path.Combine(oracle.Made, name + ".dcm"));
+        Assert.Equal(3, file.FrameCount);
         for (int f = 0; f < 3; f++)
         {
-            Assert.True((await reader.StoredFrameAsync(whole, f)).Bytes.Span.SequenceEqual((await reader.StoredFrameAsync(cut, f)).Bytes.Span));
+            StoredFrame frame = await reader.StoredFrameAsync(file, f);
+            Assert.All(Enumerable.Range(0, 64 * 48), i => Assert.Equal(((i % 64 * 4) + (i / 64) + (9 * f)) % 256, frame.Value(i % 64, i / 64)));
         }
     }
 
@@ -92,6 +97,8 @@ public sealed class OracleTests(OracleRun oracle) : IClassFixture<OracleRun>
         ReadOnlyMemory<byte> samples = expected.AsMemory(expected.Length - frame.Samples.Length);
         Assert.Equal(frame.Channels == 3 ? (byte)'6' : (byte)'5', expected[1]);
         int worst = Enumerable.Range(0, frame.Samples.Length).Max(i => Math.Abs(samples.Span[i] - frame.Samples.Span[i]));
-        Assert.InRange(worst, 0, 1);
+
+        // dcmtk's colour transform computes with whole numbers and rounds twice.
+        Assert.InRange(worst, 0, name.StartsWith("ybr", StringComparison.Ordinal) ? 2 : 1);
     }
 }
