@@ -1,6 +1,7 @@
 using Cavaxis.Bedside.Sealing;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.CourseVerbs;
+using Cavaxis.Cli.ImageVerbs;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.PackVerbs;
 using Cavaxis.Cli.RecordVerbs;
@@ -18,6 +19,7 @@ namespace Cavaxis.Cli;
 public sealed class CavaxisApplication(CommandOutput output, SecretReader? secrets = null)
 {
     private const string CannulaBranch = "cannula";
+    private const string ImageBranch = "image";
 
     /// <summary>Branches whose arguments are not repeated in faults: someone may have typed a secret among them.</summary>
     private static readonly string[] RecordBranches = ["record", "people", "patient", "pack", "course", "programme"];
@@ -70,7 +72,7 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
     }
 
     /// <summary>True where a verb is still to be named: the answer is the list of verbs, and that is no failure.</summary>
-    private static bool IsIncomplete(IReadOnlyList<string> args) => args is [] or [CannulaBranch] || (args is [string only] && RecordBranches.Contains(only));
+    private static bool IsIncomplete(IReadOnlyList<string> args) => args is [] or [CannulaBranch] or [ImageBranch] || (args is [string only] && RecordBranches.Contains(only));
 
     private CommandApp Build()
     {
@@ -113,6 +115,7 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
                 .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif or insertion.");
             RecordVerbTable.AddTo(configuration, SheetVerbTable.AddTo);
             PackVerbTable.AddTo(configuration);
+            ImageVerbTable.AddTo(configuration, ImageBranch);
             CourseVerbTable.AddTo(configuration);
             SheetVerbTable.AddProgramme(configuration, CourseVerbTable.AddProgramme);
         });

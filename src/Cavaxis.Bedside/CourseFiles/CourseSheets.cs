@@ -1,10 +1,8 @@
 using Cavaxis.Bedside.CourseReports;
 using Cavaxis.Bedside.Courses;
-using Cavaxis.Bedside.Exports;
 using Cavaxis.Bedside.Fhir;
 using Cavaxis.Bedside.Sheets;
 using Cavaxis.Records.Access;
-using Cavaxis.Records.Events;
 using Cavaxis.Records.Faults;
 using Cavaxis.Records.Patients;
 using Cavaxis.Reports.Documents;
@@ -12,8 +10,8 @@ using Cavaxis.Reports.Documents;
 namespace Cavaxis.Bedside.CourseFiles;
 
 /// <summary>
-/// Sheets, reports and exports of courses as a person may have them: whoever may read a patient may have their sheet, report and bundle; whoever may read the
-/// outcomes of a programme may have its table. Every reading stands in the audit.
+/// Sheets, reports and exports of courses as a person may have them: whoever may read a patient may have their sheet, report and bundle. Every reading stands in
+/// the audit.
 /// </summary>
 /// <param name="records">The records of patients.</param>
 /// <param name="clock">Tells the moment for which they are made.</param>
@@ -50,40 +48,6 @@ public sealed class CourseSheets(PatientRecords records, TimeProvider clock)
 
         Hl7.Fhir.Model.Bundle bundle = FhirBundle.Of(CourseBundle.Of(reading, Guid.NewGuid(), clock.GetUtcNow()));
         return new PatientAnswer<CourseText>(read.Decision, new CourseText(FhirJson.Write(bundle), bundle.Entry.Count, Unread(reading)), read.AuditFault);
-    }
-
-    /// <summary>The table of a programme, a row a patient.</summary>
-    /// <param name="person">Who asks.</param>
-    /// <param name="programme">The programme.</param>
-    /// <returns>CSV, where it was granted.</returns>
-    /// <exception cref="StoreFaultException">The store cannot be read.</exception>
-    public async Task<PatientAnswer<CourseText>> ProgrammeAsync(Person person, Identifier programme)
-    {
-        ArgumentNullException.ThrowIfNull(person);
-        AccessDecision decision = AccessRule.Decide(person, Verb.ReadOutcomes, programme);
-        if (decision != AccessDecision.Granted)
-        {
-            return new PatientAnswer<CourseText>(decision);
-        }
-
-        List<ProgrammeRow> rows = [];
-        int unread = 0;
-        StoreFault? unkept = null;
-
-        // With this programme's role alone, so that no record of another programme is opened, and kept in its audit, for nothing.
-        Person here = person with { Roles = person.Roles.RemoveRange(person.Roles.Keys.Where(p => p != programme.Text)) };
-        foreach (Identifier patient in await records.ListAsync(here))
-        {
-            PatientAnswer<CourseReading> read = await courses.ReadAsync(here, patient.Text);
-            unkept ??= read.AuditFault;
-            if (read.Value is CourseReading reading)
-            {
-                rows.Add(ProgrammeTable.Of(reading, clock.GetUtcNow()));
-                unread += Unread(reading);
-            }
-        }
-
-        return new PatientAnswer<CourseText>(decision, new CourseText(ProgrammeCsv.Write(rows), rows.Count, unread), unkept);
     }
 
     private async Task<PatientAnswer<CourseFile>> FileAsync(Person person, string patient, Func<CourseReading, DateTimeOffset, ReportDocument> made)

@@ -1,12 +1,10 @@
-using System.Text;
 using Cavaxis.Bedside.Courses;
 using Cavaxis.Bedside.Exports;
+using Cavaxis.Bedside.Readouts;
 using Cavaxis.Course.Events;
 using Cavaxis.Course.Outcomes;
 using Cavaxis.Course.Patients;
 using Cavaxis.Planning.Case;
-using Cavaxis.Planning.Plans;
-using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Bedside.Programmes;
 
@@ -25,7 +23,7 @@ public sealed record CourseCount(ProgrammeCase? Case, LeftOutReason? LeftOut, Pr
         ArgumentNullException.ThrowIfNull(reading);
         PatientCourse course = reading.Course;
         IReadOnlyDictionary<CountedOutcome, bool> outcomes = CourseOutcomes.Of(course, now);
-        CaseFile? file = CaseIn(course);
+        CaseFile? file = CourseCase.NewestIn(course);
         LeftOutReason? leftOut = course.Runs.Count == 0 ? LeftOutReason.NotBegun : course.Running is not null ? LeftOutReason.OnSupport : file is null ? LeftOutReason.NoAge : null;
         ProgrammeCase? counted = leftOut is null
             ? new ProgrammeCase(
@@ -36,14 +34,14 @@ public sealed record CourseCount(ProgrammeCase? Case, LeftOutReason? LeftOut, Pr
 
     private static ProgrammeRow RowOf(string patient, PatientCourse course, IReadOnlyDictionary<CountedOutcome, bool> outcomes) => new(
         patient,
-        course.Runs.Count == 0 ? string.Empty : PlainWords.FromName(course.Runs[0].Started.Event.Configuration.ToString()),
+        course.Runs.Count == 0 ? string.Empty : SheetWords.Configuration(course.Runs[0].Started.Event.Configuration),
         course.Runs.Count == 0 ? null : course.Runs[0].Started.OccurredAt,
         course.Runs.Count == 0 ? null : course.Runs[^1].Ended?.OccurredAt,
         course.Cannulae.Count,
         course.Complications.Count(static c => c.Seen.Event.Complication == ComplicationKind.CannulaMalposition),
         Known(outcomes, CountedOutcome.LimbIschaemia),
         Known(outcomes, CountedOutcome.VenousThrombosis),
-        [.. course.Complications.Select(static c => $"{PlainWords.FromName(c.Seen.Event.Complication.ToString())} ({PlainWords.FromName(c.Gravity.ToString())})")],
+        [.. course.Complications.Select(static c => $"{SheetWords.Name(c.Seen.Event.Complication)} ({SheetWords.Name(c.Gravity)})")],
         Known(outcomes, CountedOutcome.SurvivedToDischarge));
 
     private static bool? Known(IReadOnlyDictionary<CountedOutcome, bool> outcomes, CountedOutcome kind) => outcomes.TryGetValue(kind, out bool happened) ? happened : null;
@@ -55,21 +53,4 @@ public sealed record CourseCount(ProgrammeCase? Case, LeftOutReason? LeftOut, Pr
         _ when goal == SupportGoal.Arrest => SupportKind.Resuscitation,
         _ => SupportKind.VenoArterial,
     };
-
-    /// <summary>The newest case that can be read: one that is being written may stand in the record with faults.</summary>
-    private static CaseFile? CaseIn(PatientCourse course)
-    {
-        foreach (Logged<CaseSaved> saved in course.Cases.Reverse())
-        {
-            try
-            {
-                return CaseFileReader.Read(Encoding.UTF8.GetBytes(saved.Event.CaseText));
-            }
-            catch (InputFaultException)
-            {
-            }
-        }
-
-        return null;
-    }
 }

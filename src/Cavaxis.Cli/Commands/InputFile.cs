@@ -1,3 +1,4 @@
+using Cavaxis.Bedside.Stores;
 using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Cli.Commands;
@@ -15,7 +16,7 @@ internal static class InputFile
         {
             return File.OpenRead(path);
         }
-        catch (Exception e) when (IsOfTheDisk(e))
+        catch (Exception e) when (WholeFile.IsOfTheDisk(e))
         {
             throw Unreadable(path, "Check the path and that you may read the file.");
         }
@@ -38,7 +39,7 @@ internal static class InputFile
                 : throw new InputFaultException(new InputFault(
                     FaultCode.FileTooLarge, InputFault.Shown(path), $"more than {most} bytes", $"at most {most} bytes", "Give the right file."));
         }
-        catch (Exception e) when (IsOfTheDisk(e))
+        catch (Exception e) when (WholeFile.IsOfTheDisk(e))
         {
             throw Unreadable(path, "Check the disk and try again.");
         }
@@ -48,42 +49,8 @@ internal static class InputFile
     /// <param name="path">Path.</param>
     /// <param name="bytes">Content.</param>
     /// <exception cref="InputFaultException">It cannot be written; what was there before is still there.</exception>
-    public static void WriteWhole(string path, byte[] bytes)
-    {
-        string neighbour = $"{path}.{Environment.ProcessId}.part";
-        try
-        {
-            using (FileStream stream = new(neighbour, FileMode.Create, FileAccess.Write))
-            {
-                stream.Write(bytes);
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(neighbour, path, overwrite: true);
-        }
-        catch (Exception e) when (IsOfTheDisk(e))
-        {
-            Discard(neighbour);
-            throw new InputFaultException(new InputFault(
-                FaultCode.UnreadableFile, InputFault.Shown(path), "not writable", "a path on a disk with room, in a folder you may write to",
-                "Nothing was changed. Choose another path or make room."));
-        }
-    }
-
-    private static bool IsOfTheDisk(Exception e) => e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException;
+    public static void WriteWhole(string path, byte[] bytes) => WholeFile.Write(path, bytes);
 
     private static InputFaultException Unreadable(string path, string remedy) => new(new InputFault(
         FaultCode.UnreadableFile, path.Length == 0 ? "file name" : InputFault.Shown(path), path.Length == 0 ? "(nothing)" : "not readable", "a file that exists and may be read", remedy));
-
-    private static void Discard(string path)
-    {
-        try
-        {
-            File.Delete(path);
-        }
-        catch (Exception e) when (IsOfTheDisk(e))
-        {
-            // The neighbour stays behind; the file that matters is untouched.
-        }
-    }
 }

@@ -1,6 +1,8 @@
 using System.ComponentModel;
 using System.Text;
-using Cavaxis.Bedside.CourseFiles;
+using Cavaxis.Bedside.Courses;
+using Cavaxis.Bedside.Exports;
+using Cavaxis.Bedside.Programmes;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.RecordVerbs;
@@ -37,13 +39,14 @@ public sealed class ProgrammeCsvCommand(CommandOutput output, SecretReader secre
         string path = VerbText.Given(settings.To, "--to");
         string[] own = [.. desk.ProgrammesWith(Verb.ReadOutcomes)];
         Identifier programme = Identifier.Of(VerbText.Given(settings.Programme ?? (own.Length == 1 ? own[0] : null), "--programme"), "--programme");
-        PatientAnswer<CourseText> answer = await new CourseSheets(desk.Patients, TimeProvider.System).ProgrammeAsync(desk.Person, programme);
+        PatientAnswer<ProgrammeReading> answer =
+            await new ProgrammeCourses(desk.Patients, new CourseRecords(desk.Patients, TimeProvider.System), TimeProvider.System).ReadAsync(desk.Person, programme.Text);
         Refusal.Unless(answer.Decision, "programme", programme.Text);
-        CourseText made = answer.Value!;
+        ProgrammeReading reading = answer.Value!;
 
         // By the mark at its start spreadsheets know that it is UTF-8.
-        byte[] bytes = [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(made.Text)];
+        byte[] bytes = [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(ProgrammeCsv.Write(reading.Courses.Select(static c => c.Row)))];
         InputFile.WriteWhole(path, bytes);
-        SheetText.Tell(Output, settings.Json, new SheetWritten(path, bytes.Length, made.Count, made.Unread), $"Table of the programme {programme.Text}");
+        SheetText.Tell(Output, settings.Json, new SheetWritten(path, bytes.Length, reading.Courses.Count, reading.Incomplete), $"Table of the programme {programme.Text}");
     }
 }

@@ -21,11 +21,12 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Imaging", typeof(Imaging.Frames.ImageFrame).Assembly, ["Anatomy"], []),
         new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Mechanics"], []),
         new("Course", typeof(Course.Observations.QuantityTable).Assembly, ["Planning"], ["CsvHelper"]),
-        new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Planning"], ["PDFsharp", "SharpGLTF.Core", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
-        new("Validation", typeof(Validation.AllChecks).Assembly, ["Course"], []),
+        new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Imaging", "Planning"], ["PDFsharp", "SharpGLTF.Core", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
+        new("Validation", typeof(Validation.AllChecks).Assembly, ["Course", "Imaging"], []),
         new("Records", typeof(Records.Store.IEventStore).Assembly, ["Quantities"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "NSec.Cryptography"]),
-        new("Bedside", typeof(Bedside.Stores.RecordPlace).Assembly, ["Course", "Records", "Reports"], ["Hl7.Fhir.R4", "NSec.Cryptography"]),
-        new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Bedside", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
+        new("Dicom", typeof(Dicom.Reading.DicomReader).Assembly, ["Imaging"], []),
+        new("Bedside", typeof(Bedside.Stores.RecordPlace).Assembly, ["Course", "Dicom", "Records", "Reports"], ["Hl7.Fhir.R4", "NSec.Cryptography"]),
+        new("Cli", typeof(Cli.CavaxisApplication).Assembly, ["Bedside", "Dicom", "Validation"], ["Spectre.Console", "Spectre.Console.Cli"]),
         new("Web", typeof(Web.Questions.Question).Assembly, ["Bedside"], ["Microsoft.Data.Sqlite"]),
     ];
 

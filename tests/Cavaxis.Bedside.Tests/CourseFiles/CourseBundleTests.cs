@@ -2,6 +2,7 @@ using Cavaxis.Bedside.CourseFiles;
 using Cavaxis.Bedside.Courses;
 using Cavaxis.Bedside.Exports;
 using Cavaxis.Bedside.Fhir;
+using Cavaxis.Bedside.Programmes;
 using Cavaxis.Bedside.Tests.Sheets;
 using Cavaxis.Course.Events;
 using Cavaxis.Planning.Configurations;
@@ -38,11 +39,11 @@ public class CourseBundleTests
     [Fact]
     public void A_row_of_the_programme_leaves_empty_what_nobody_wrote_down()
     {
-        ProgrammeRow running = ProgrammeTable.Of(SampleCourses.Typical, SampleCourses.Now);
+        ProgrammeRow running = CourseCount.Of(SampleCourses.Typical, SampleCourses.Now).Row;
         Assert.Equal((SampleCourses.PatientId, "veno-venous, two sites", 2, (bool?)null, (bool?)null, (bool?)null), (running.Patient, running.Configuration, running.Cannulae, running.LimbIschaemia, running.Thrombosis, running.Survived));
-        Assert.Equal(["cannulation site bleeding"], running.Complications);
+        Assert.Equal(["cannulation site bleeding (watched)"], running.Complications);
         Assert.Null(running.EndedAt);
-        ProgrammeRow none = ProgrammeTable.Of(SampleCourses.Empty, SampleCourses.Now);
+        ProgrammeRow none = CourseCount.Of(SampleCourses.Empty, SampleCourses.Now).Row;
         Assert.Null(none.StartedAt);
         Assert.Equal(string.Empty, none.Configuration);
     }

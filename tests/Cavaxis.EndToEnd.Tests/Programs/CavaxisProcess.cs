@@ -64,8 +64,12 @@ public static class CavaxisProcess
             }
         }
 
-        process.WaitForExit();
-        copy.Wait();
+        // What the command left running may hold its output open: the test fails by name then, and does not wait for ever.
+        if (!Task.WaitAll([copy, faults], Patience))
+        {
+            throw new TimeoutException($"{tool} has ended, but something it started still writes: {string.Join(' ', args)}");
+        }
+
         return new Ended(process.ExitCode, results.ToArray(), faults.Result, peak);
     }
 

@@ -43,4 +43,16 @@ public class PlanRunnerTests
         Assert.False(behind.IsCompleted);
         Assert.NotEmpty((await behind).Plans);
     }
+
+    [Fact]
+    public void A_change_that_comes_after_a_window_was_left_plans_nothing_and_ends_nothing()
+    {
+        using PlanRunner runner = new();
+        PlanDesk desk = new(runner);
+        desk.Dispose();
+        desk.Begin(CaseCheck.Of(Json).Case, Json);
+        desk.Dispose();
+        Assert.Null(desk.ComputingSince);
+        Assert.Null(desk.Plan);
+    }
 }
