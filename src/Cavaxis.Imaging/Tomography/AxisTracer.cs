@@ -28,22 +28,21 @@ public static class AxisTracer
         ArgumentNullException.ThrowIfNull(scan);
         ArgumentNullException.ThrowIfNull(request);
         ScanSampler whole = new(scan);
-        SeedReading upper = Seed(whole, request.UpperSeed);
-        SeedReading lower = Seed(whole, request.LowerSeed);
-        if (TraceGate.Seeds(upper, lower) is TraceFailure seeds)
+        SeedReading[] seeds = [.. request.Seeds.Select(seed => Seed(whole, seed))];
+        if (TraceGate.Seeds(seeds) is TraceFailure unlikely)
         {
-            return AxisTrace.None(seeds.Fault, seeds.Words);
+            return AxisTrace.None(unlikely, null);
         }
 
-        double low = Math.Min(upper.Hu, lower.Hu);
-        double high = Math.Max(upper.Hu, lower.Hu);
+        double low = seeds.Min(static s => s.Hu);
+        double high = seeds.Max(static s => s.Hu);
         ScanSampler sampler = new(scan, low - AirBelowHu, high + MetalAboveHu);
-        double noise = Math.Min(upper.NoiseHu, lower.NoiseHu);
-        SpaceCurve way = Way(sampler, request.UpperSeed, request.LowerSeed, low, high, noise, 0);
-        SpaceCurve back = Way(sampler, request.LowerSeed, request.UpperSeed, low, high, noise, GridMm / 2);
+        double noise = seeds.Min(static s => s.NoiseHu);
+        SpaceCurve way = Way(sampler, request.Seeds, low, high, noise, 0);
+        SpaceCurve back = Way(sampler, [.. request.Seeds.Reverse()], low, high, noise, GridMm / 2);
         if (TraceGate.Way(sampler, way, low, noise) is TraceFailure gap)
         {
-            return AxisTrace.None(gap.Fault, gap.Words);
+            return AxisTrace.None(gap, way);
         }
 
         VesselWalk walk = new(sampler, high + (0.9 * MetalAboveHu), high + Math.Max(40, 2.5 * noise), LeastToleranceHu);
@@ -54,7 +53,7 @@ public static class AxisTracer
         (AxisLandmark superior, AxisLandmark inferior) = LandmarkFinder.Junctions(request, line, sections);
         TraceQuality quality = TraceGate.Measured(raw, repeated, line, superior, inferior, low, high, walk.NoiseHu);
         return TraceGate.Judged(quality, sections, superior, inferior) is TraceFailure failure
-            ? AxisTrace.None(failure.Fault, failure.Words, quality)
+            ? AxisTrace.None(failure, way, quality)
             : AxisTrace.Found(Finished(request, line, walk, sections, superior, inferior, scan), quality);
     }
 
@@ -63,11 +62,17 @@ public static class AxisTracer
         : throw new InputFaultException(new InputFault(
             FaultCode.OutOfRange, "seed", FormattableString.Invariant($"{seed.X:F1}, {seed.Y:F1}, {seed.Z:F1} mm"), "a place inside of the scan", "Give the seed in the patient's coordinates, mm."));
 
-    private static SpaceCurve Way(ScanSampler sampler, Vector3D from, Vector3D to, double low, double high, double noise, double shift)
+    private static SpaceCurve Way(ScanSampler sampler, IReadOnlyList<Vector3D> seeds, double low, double high, double noise, double shift)
     {
-        ScanGrid grid = LumenCost.Box(sampler, from, to, AsideMm, BeyondMm, GridMm, shift).Smoothed(SmoothGrid);
-        TravelCost cost = LumenCost.Of(grid, low, high, Math.Max(LeastToleranceHu, Math.Max(0.7 * noise, 0.3 * (low - 50))));
-        return MinimalPath.Between(cost, from, to).Way;
+        double tolerance = Math.Max(LeastToleranceHu, Math.Max(0.7 * noise, 0.3 * (low - 50)));
+        List<Vector3D> points = [];
+        for (int i = 0; i + 1 < seeds.Count; i++)
+        {
+            ScanGrid grid = LumenCost.Box(sampler, seeds[i], seeds[i + 1], AsideMm, BeyondMm, GridMm, shift).Smoothed(SmoothGrid);
+            points.AddRange(MinimalPath.Between(LumenCost.Of(grid, low, high, tolerance), seeds[i], seeds[i + 1]).Way.Points);
+        }
+
+        return new SpaceCurve(points);
     }
 
     private static TracedAxis Finished(

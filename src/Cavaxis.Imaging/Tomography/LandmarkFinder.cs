@@ -21,6 +21,9 @@ internal static class LandmarkFinder
     private const double RenalToMm = 190;
     private const double BulgeRatio = 1.3;
 
+    // The roof of a branch slopes; its upper edge is taken where most of the bulge is there (set on the one open scan that shows it).
+    private const double RoofShare = 0.7;
+
     /// <summary>The junctions.</summary>
     /// <param name="request">What a person gave.</param>
     /// <param name="line">The centreline.</param>
@@ -86,7 +89,7 @@ internal static class LandmarkFinder
         double usual = Spread.Median(within.Select(static s => s.AreaMm2));
         int peak = Enumerable.Range(1, within.Length - 2).MaxBy(i => within[i].AreaMm2);
         int from = peak;
-        while (from > 0 && within[from].AreaMm2 > 0.5 * (usual + within[peak].AreaMm2))
+        while (from > 0 && within[from].AreaMm2 > usual + (RoofShare * (within[peak].AreaMm2 - usual)))
         {
             from--;
         }

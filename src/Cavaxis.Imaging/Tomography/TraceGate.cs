@@ -25,17 +25,16 @@ internal static class TraceGate
     private const double OpenShare = 0.3;
 
     /// <summary>Whether the seeds can lie in blood.</summary>
-    /// <param name="upper">The upper one.</param>
-    /// <param name="lower">The lower one.</param>
+    /// <param name="seeds">What the scan shows at them, from head to feet.</param>
     /// <returns>Null where they can.</returns>
-    public static TraceFailure? Seeds(SeedReading upper, SeedReading lower)
+    public static TraceFailure? Seeds(IReadOnlyList<SeedReading> seeds)
     {
-        foreach ((SeedReading seed, string name) in new[] { (upper, "upper"), (lower, "lower") })
+        for (int i = 0; i < seeds.Count; i++)
         {
-            if (seed.Hu is < LowestSeedHu or > HighestSeedHu)
+            if (seeds[i].Hu is < LowestSeedHu or > HighestSeedHu)
             {
                 return new TraceFailure(TraceFault.SeedOutsideLumen, FormattableString.Invariant(
-                    $"The {name} seed reads {seed.Hu:F0} HU; blood with or without contrast reads {LowestSeedHu:F0} to {HighestSeedHu:F0} HU. Set it in the middle of the vein."));
+                    $"Seed {i + 1} from the head reads {seeds[i].Hu:F0} HU; blood with or without contrast reads {LowestSeedHu:F0} to {HighestSeedHu:F0} HU. Set it in the middle of the vein."));
             }
         }
 
