@@ -52,7 +52,8 @@ internal static class ScanConversion
         return (byte)Math.Round(255 * Math.Clamp((decibel / display.DynamicRangeDb) + MiddleGrey, 0, 1));
     }
 
-    private static PictureGrid Grid(BeamLayout layout, ScanPlane plane, EchoDisplay display)
+    /// <summary>Where the pixels of a picture lie.</summary>
+    public static PictureGrid Grid(BeamLayout layout, ScanPlane plane, EchoDisplay display)
     {
         (double left, double right, double top, double bottom) = layout.Bounds();
         double step = Math.Max((right - left) / (display.WidthPixels - 1), (bottom - top) / (display.HeightPixels - 1));

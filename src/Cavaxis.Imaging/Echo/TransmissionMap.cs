@@ -25,6 +25,8 @@ internal sealed class TransmissionMap
         double margin = probe.ApertureMm / 2;
         int columns = (int)((right - left + (2 * margin)) / cell) + 2;
         int rows = (int)((bottom - top) / cell) + 2;
+        // Even on both sides of the middle, so that a probe turned round sees the mirror picture.
+        double edge = -(columns - 1) * cell / 2;
         across = Math.Min(layout.Lines, MostAcross);
         (acrossScale, downScale) = ((across - 1.0) / (layout.Lines - 1), (Down - 1.0) / (layout.Samples - 1));
         double[] sum = new double[across * Down];
@@ -39,11 +41,11 @@ internal sealed class TransmissionMap
                 for (int i = 0; i < columns; i++)
                 {
                     loss[(j * columns) + i] = (float)space.LossDbPerMm(
-                        plane.Place(left - margin + (i * cell), z, e), probe.FrequencyMHz);
+                        plane.Place(edge + (i * cell), z, e), probe.FrequencyMHz);
                 }
             }
 
-            Walk(layout, loss, columns, rows, left - margin, top, sum);
+            Walk(layout, loss, columns, rows, edge, top, sum);
         }
 
         through = new float[sum.Length];
