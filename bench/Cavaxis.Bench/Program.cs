@@ -29,6 +29,12 @@ if (args.Contains("--insertion-sensitivity"))
     return;
 }
 
+if (args.Contains("--echo"))
+{
+    EchoFigures.Print(part);
+    return;
+}
+
 if (args.Contains("--insertion"))
 {
     InsertionFigures.Print(quick ? 20 : 200);
@@ -54,6 +60,7 @@ if (all)
     PlanFigures.Growth(whole);
     KernelFigures.Print(part);
     ReportFigures.Print(part);
+    EchoFigures.Print(part);
     StartFigures.Print(quick ? 2 : 6, everyVariant: !quick);
 }
 

@@ -1,6 +1,7 @@
 using Cavaxis.Bedside.Sealing;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.CourseVerbs;
+using Cavaxis.Cli.EchoVerbs;
 using Cavaxis.Cli.ImageVerbs;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.PackVerbs;
@@ -72,7 +73,7 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
     }
 
     /// <summary>True where a verb is still to be named: the answer is the list of verbs, and that is no failure.</summary>
-    private static bool IsIncomplete(IReadOnlyList<string> args) => args is [] or [CannulaBranch] or [ImageBranch] || (args is [string only] && RecordBranches.Contains(only));
+    private static bool IsIncomplete(IReadOnlyList<string> args) => args is [] or [CannulaBranch] or [EchoVerbTable.Branch] or [ImageBranch] || (args is [string only] && RecordBranches.Contains(only));
 
     private CommandApp Build()
     {
@@ -112,7 +113,8 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
             configuration.AddCommand<ValidateCommand>("validate")
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
-                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif or insertion.");
+                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif, insertion or scene.");
+            EchoVerbTable.AddTo(configuration);
             RecordVerbTable.AddTo(configuration, SheetVerbTable.AddTo);
             PackVerbTable.AddTo(configuration);
             ImageVerbTable.AddTo(configuration, ImageBranch);

@@ -6,6 +6,7 @@ using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Running;
+using Cavaxis.Planning.Scenes;
 using Cavaxis.Quantities.Faults;
 using Spectre.Console.Cli;
 
@@ -20,7 +21,7 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     {
         /// <summary>Which schema.</summary>
         [CommandArgument(0, "[WHICH]")]
-        [Description("case (default), plan, rules, circulation, calibration, whatif or insertion.")]
+        [Description("case (default), plan, rules, circulation, calibration, whatif, insertion or scene.")]
         public string Which { get; init; } = "case";
 
         /// <summary>Accepted for consistency; a schema is always JSON.</summary>
@@ -62,8 +63,9 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
             "calibration" => CalibrationSchema(),
             "whatif" => WhatIfSchema(),
             "insertion" => InsertionSchema(),
+            "scene" => SceneFileReader.Schema(),
             _ => throw new InputFaultException(new InputFault(
-                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration, whatif or insertion", "Give one of these words.")),
+                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration, whatif, insertion or scene", "Give one of these words.")),
         });
         return (int)ExitCode.Done;
     }

@@ -10,8 +10,15 @@ internal static class ImageVerbTable
     /// <param name="name">Name of the branch.</param>
     public static void AddTo(IConfigurator configuration, string name) => configuration.AddBranch(name, static branch =>
     {
-        branch.SetDescription("Ultrasound and tomography: what a file is, and files without who it was.");
+        branch.SetDescription("Ultrasound and tomography: what a file is, files without who it was, and what is measured.");
         branch.AddCommand<ImageInfoCommand>("info").WithDescription("Show what an image or a folder of slices is, its calibration, and what to beware of.");
         branch.AddCommand<ImageCleanCommand>("clean").WithDescription("Write images anew without who it was (DICOM basic profile), with burnt-in text masked on request.");
+        branch.AddCommand<ImageMeasureCommand>("measure")
+            .WithDescription("Measure on a frame: distance, course, area, angle, a vein over the breath, Doppler flow.")
+            .WithExample("image", "measure", "echo.dcm", "--distance", "120,88", "120,156")
+            .WithExample("image", "measure", "loop.dcm", "--vti", "--lvot-mm", "21");
+        branch.AddCommand<ImageTipCommand>("tip")
+            .WithDescription("Tell where the tip lies from a part of the device that was seen.")
+            .WithExample("image", "tip", "case.json", "--device", "bicaval-27fr-29cm", "--seen", "return port", "--landmark", "scaj", "--side", "feet", "--distance-mm", "25", "--entry", "rightNeck");
     });
 }

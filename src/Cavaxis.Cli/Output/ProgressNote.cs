@@ -37,6 +37,22 @@ internal static class ProgressNote
         return work(latest);
     }
 
+    /// <summary>The same for a known number of pieces: the line tells how many of them are done.</summary>
+    /// <param name="output">Where the lines go.</param>
+    /// <param name="what">What is being done.</param>
+    /// <param name="all">How many pieces there are.</param>
+    /// <param name="work">The work, which tells how many it has done.</param>
+    /// <typeparam name="T">Its result.</typeparam>
+    /// <returns>The result.</returns>
+    public static T Counted<T>(CommandOutput output, string what, int all, Func<IProgress<int>, T> work)
+    {
+        CountedProgress counted = new();
+        Stopwatch watch = Stopwatch.StartNew();
+        using Timer timer = new(
+            _ => output.Progress(FormattableString.Invariant($"{what} … {counted.Done} of {all}, {watch.Elapsed.TotalSeconds:F0} s")), null, FirstNote, FirstNote);
+        return work(counted);
+    }
+
     /// <summary>The same for work without a result.</summary>
     /// <param name="output">Where the lines go.</param>
     /// <param name="what">What is being done.</param>

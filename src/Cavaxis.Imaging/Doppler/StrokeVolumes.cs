@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Cavaxis.Imaging.Measurement;
 using Cavaxis.Quantities;
@@ -17,14 +18,19 @@ public static class StrokeVolumes
     {
         Require(integral, MeasurementKind.VelocityTimeIntegral, "integral");
         Require(diameter, MeasurementKind.Distance, "diameter");
-        double mm = Quantities.Faults.Require.InRange(diameter.Value.Value, 4, 40, "diameter.mm", "Measure the outflow tract, inner edge to inner edge, in middle systole.");
-        double areaCm2 = Math.PI / 4 * mm * mm / 100;
-        double volume = areaCm2 * integral.Value.Value;
-        double relative = Math.Sqrt(Square(integral.Value.Sd / Math.Max(1e-9, integral.Value.Value)) + Square(2 * diameter.Value.Sd / mm));
-        string circle = string.Create(CultureInfo.InvariantCulture, $"Outflow tract of {mm:F1} mm taken as a circle of {areaCm2:F2} cm²; many are oval and hold more.");
-        return new ImageMeasurement(
-            MeasurementKind.StrokeVolume, Estimate.Normal(volume, volume * relative, Origin.Calculated), "mL", Joined(integral, diameter),
-            [.. integral.Remarks, .. diameter.Remarks, circle]);
+        return Of(integral, diameter.Value, Joined(integral, diameter), [.. integral.Remarks, .. diameter.Remarks]);
+    }
+
+    /// <summary>The same with a diameter that was measured elsewhere.</summary>
+    /// <param name="integral">Velocity-time integral, cm.</param>
+    /// <param name="diameterMm">Diameter of the outflow tract, mm.</param>
+    /// <returns>The volume of a beat; it says that the diameter was given.</returns>
+    /// <exception cref="InputFaultException">Another measurement than that, or a diameter that no outflow tract has.</exception>
+    public static ImageMeasurement Of(ImageMeasurement integral, Estimate diameterMm)
+    {
+        Require(integral, MeasurementKind.VelocityTimeIntegral, "integral");
+        ArgumentNullException.ThrowIfNull(diameterMm);
+        return Of(integral, diameterMm, integral.Provenance, [.. integral.Remarks, "The diameter of the outflow tract was given by a person, not measured on this image."]);
     }
 
     /// <summary>Output, L/min.</summary>
@@ -39,6 +45,16 @@ public static class StrokeVolumes
         double output = volume.Value.Value * rate.Value.Value / 1000;
         double relative = Math.Sqrt(Square(volume.Value.Sd / Math.Max(1e-9, volume.Value.Value)) + Square(rate.Value.Sd / rate.Value.Value));
         return new ImageMeasurement(MeasurementKind.Output, Estimate.Normal(output, output * relative, Origin.Calculated), "L/min", volume.Provenance, volume.Remarks);
+    }
+
+    private static ImageMeasurement Of(ImageMeasurement integral, Estimate diameterMm, MeasurementProvenance provenance, ImmutableArray<string> remarks)
+    {
+        double mm = Quantities.Faults.Require.InRange(diameterMm.Value, 4, 40, "diameter.mm", "Measure the outflow tract, inner edge to inner edge, in middle systole.");
+        double areaCm2 = Math.PI / 4 * mm * mm / 100;
+        double volume = areaCm2 * integral.Value.Value;
+        double relative = Math.Sqrt(Square(integral.Value.Sd / Math.Max(1e-9, integral.Value.Value)) + Square(2 * diameterMm.Sd / mm));
+        string circle = string.Create(CultureInfo.InvariantCulture, $"Outflow tract of {mm:F1} mm taken as a circle of {areaCm2:F2} cm²; many are oval and hold more.");
+        return new ImageMeasurement(MeasurementKind.StrokeVolume, Estimate.Normal(volume, volume * relative, Origin.Calculated), "mL", provenance, remarks.Add(circle));
     }
 
     private static MeasurementProvenance Joined(ImageMeasurement integral, ImageMeasurement diameter) => integral.Provenance with

@@ -71,6 +71,7 @@ public static class WorkspaceHost
         services.AddScoped<WaysKept>();
         services.AddSingleton<Downloads.FileTray>();
         services.AddSingleton<Pages.Share.SealTurn>();
+        services.AddImages(options, record);
         services.AddRazorComponents().AddInteractiveServerComponents(circuit => circuit.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10))
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessageBytes);
         services.AddDataProtection().SetApplicationName("cavaxis").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.Data, "keys")));

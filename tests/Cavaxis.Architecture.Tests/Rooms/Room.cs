@@ -19,7 +19,7 @@ public sealed record Room(string Name, Assembly Assembly, IReadOnlyList<string> 
         new("Circulation", typeof(Circulation.Simulation.CirculationSimulator).Assembly, ["Anatomy"], ["MathNet.Numerics"]),
         new("Mechanics", typeof(Mechanics.Relaxing.Relaxation).Assembly, ["Anatomy"], []),
         new("Imaging", typeof(Imaging.Frames.ImageFrame).Assembly, ["Anatomy"], []),
-        new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Mechanics"], []),
+        new("Planning", typeof(Planning.Search.Planner).Assembly, ["Circulation", "Imaging", "Mechanics"], []),
         new("Course", typeof(Course.Observations.QuantityTable).Assembly, ["Planning"], ["CsvHelper"]),
         new("Reports", typeof(Reports.Documents.ReportDocument).Assembly, ["Imaging", "Planning"], ["PDFsharp", "SharpGLTF.Core", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
         new("Validation", typeof(Validation.AllChecks).Assembly, ["Course", "Imaging"], []),

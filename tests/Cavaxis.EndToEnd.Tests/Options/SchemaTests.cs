@@ -33,6 +33,7 @@ public class SchemaTests
         PublishedText.Check("insertion.schema.json", static _ => SchemaCommand.InsertionSchema());
 
     [Theory]
+    [InlineData("scene")]
     [InlineData("insertion")]
     [InlineData("circulation")]
     [InlineData("calibration")]

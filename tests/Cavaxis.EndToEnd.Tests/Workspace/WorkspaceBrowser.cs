@@ -15,6 +15,9 @@ public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
     /// <summary>Where the workspace answers.</summary>
     public Uri Address => server!.Address;
 
+    /// <summary>Folder in which the workspace keeps its data.</summary>
+    public string Data => folder["data"];
+
     public async Task InitializeAsync()
     {
         server = await WorkspaceServer.StartAsync(folder["data"]);
@@ -90,7 +93,7 @@ public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
         await page.FillAsync("#f-patient-heightCm", "180");
         await page.FillAsync("#f-patient-weightKg", "80");
         await page.PressAsync("#f-patient-weightKg", "Tab");
-        await page.Locator(".answer-title", new() { HasText = "had to assume" }).WaitForAsync();
+        await page.Locator(".answer-title", new() { HasText = "had to assume" }).WaitForAsync(new() { Timeout = 60_000 });
         return page;
     }
 

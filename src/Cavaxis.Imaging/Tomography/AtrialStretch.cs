@@ -1,0 +1,78 @@
+namespace Cavaxis.Imaging.Tomography;
+
+/// <summary>The wide part between two veins, found by its calibre.</summary>
+internal static class AtrialStretch
+{
+    private const double LeastRatio = 1.7;
+    private const double TubeMm = 25;
+    private const double GrownRatio = 1.2;
+    private const double GrowthMm = 18;
+    private const double DipMm = 16;
+
+    /// <summary>The places where the veins open into it.</summary>
+    /// <param name="sections">Sections along the way, smoothed.</param>
+    /// <returns>Upper and lower place; null each where it is not seen, with the reason.</returns>
+    public static (Widening? Upper, Widening? Lower, string Reason) Find(IReadOnlyList<LumenSection> sections)
+    {
+        double[] area = [.. Enumerable.Range(0, sections.Count).Select(i =>
+            (sections[Math.Max(0, i - 1)].AreaMm2 + sections[i].AreaMm2 + sections[Math.Min(sections.Count - 1, i + 1)].AreaMm2) / 3)];
+        double end = VesselWalk.EndDiameter(sections);
+        double narrow = Math.PI * end * end / 4;
+        int widest = Array.IndexOf(area, area.Max());
+        if (area[widest] < LeastRatio * narrow || widest < 4 || widest > sections.Count - 5)
+        {
+            return (null, null, "no stretch between the seeds is much wider than the veins at both ends");
+        }
+
+        double step = sections[1].ArcMm - sections[0].ArcMm;
+        (double At, double Area)[] down = [.. sections.Select((s, i) => (s.ArcMm, s.AreaMm2)).Take(widest + 1)];
+        double last = sections[^1].ArcMm;
+        (double At, double Area)[] up = [.. sections.Select((s, i) => (last - s.ArcMm, s.AreaMm2)).Skip(widest).Reverse()];
+        Widening? upper = Edge(down, step);
+        Widening? lower = Edge(up, step) is Widening found ? found with { AtMm = last - found.AtMm } : null;
+        return (upper, lower, "calibre does not settle beside the widest place");
+    }
+
+    // From the vein on: the first place from which the way stays wider than the 25 mm of vein before it, dips shorter than 16 mm apart. A branch
+    // that makes the vein wide for a while is passed over.
+    private static Widening? Edge((double At, double Area)[] way, double step)
+    {
+        int tube = Math.Max(4, (int)Math.Round(TubeMm / step));
+        double[] least = Filled([.. way.Select(static p => p.Area)], Math.Max(1, (int)Math.Round(DipMm / 2 / step)));
+        for (int i = way.Length - 2; i >= 0; i--)
+        {
+            least[i] = Math.Min(least[i], least[i + 1]);
+        }
+
+        for (int i = 4; i + 1 < way.Length; i++)
+        {
+            double before = Spread.Median(way.Skip(Math.Max(0, i - tube)).Take(Math.Min(tube, i)).Select(static p => p.Area));
+            if (least[i + 1] > GrownRatio * before)
+            {
+                double at = way[i].At;
+                return Widening.Fit(way.Where(p => p.At > at - 2 && p.At < at + GrowthMm), before, at - 8, at + 6) ?? new Widening(at, 3);
+            }
+        }
+
+        return null;
+    }
+
+    // Closing: the largest within reach, then the smallest of those.
+    private static double[] Filled(double[] area, int reach)
+    {
+        double[] Over(double[] of, Func<double, double, double> pick) =>
+        [
+            .. Enumerable.Range(0, of.Length).Select(i =>
+            {
+                double picked = of[i];
+                for (int n = Math.Max(0, i - reach); n <= Math.Min(of.Length - 1, i + reach); n++)
+                {
+                    picked = pick(picked, of[n]);
+                }
+
+                return picked;
+            }),
+        ];
+        return Over(Over(area, Math.Max), Math.Min);
+    }
+}
