@@ -9,7 +9,7 @@ namespace Cavaxis.Dicom.Identity;
 /// </summary>
 public static class BasicProfile
 {
-    private static readonly IReadOnlyDictionary<uint, ProfileAction> Table = Read();
+    private static readonly Dictionary<uint, ProfileAction> Table = Read();
 
     /// <summary>How many attributes the table names.</summary>
     public static int Count => Table.Count;
