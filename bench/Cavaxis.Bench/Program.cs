@@ -35,6 +35,12 @@ if (args.Contains("--echo"))
     return;
 }
 
+if (args.Contains("--tomography"))
+{
+    TomographyFigures.Print(whole);
+    return;
+}
+
 if (args.Contains("--insertion"))
 {
     InsertionFigures.Print(quick ? 20 : 200);

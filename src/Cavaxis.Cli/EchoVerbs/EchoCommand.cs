@@ -48,7 +48,7 @@ public sealed class EchoCommand(CommandOutput output) : Command<EchoSettings>
         return (int)ExitCode.Done;
     }
 
-    private static IReadOnlyList<string> Written(string path, bool isLoop, IReadOnlyList<EchoFrame> frames, SceneMotion motion)
+    private static List<string> Written(string path, bool isLoop, IReadOnlyList<EchoFrame> frames, SceneMotion motion)
     {
         if (isLoop)
         {

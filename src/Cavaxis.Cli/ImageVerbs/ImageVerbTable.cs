@@ -17,6 +17,9 @@ internal static class ImageVerbTable
             .WithDescription("Measure on a frame: distance, course, area, angle, a vein over the breath, Doppler flow.")
             .WithExample("image", "measure", "echo.dcm", "--distance", "120,88", "120,156")
             .WithExample("image", "measure", "loop.dcm", "--vti", "--lvot-mm", "21");
+        branch.AddCommand<ImageAxisCommand>("axis")
+            .WithDescription("Trace the caval veins in a folder of slices: centreline, diameters, junctions, angles; the case with them.")
+            .WithExample("image", "axis", "slices", "--seed", "-31,148,-506", "--seed", "-27,168,-666", "--pictures", "look", "--case", "case.json", "--out", "new.json");
         branch.AddCommand<ImageTipCommand>("tip")
             .WithDescription("Tell where the tip lies from a part of the device that was seen.")
             .WithExample("image", "tip", "case.json", "--device", "bicaval-27fr-29cm", "--seen", "return port", "--landmark", "scaj", "--side", "feet", "--distance-mm", "25", "--entry", "rightNeck");

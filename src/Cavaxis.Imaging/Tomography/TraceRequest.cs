@@ -45,6 +45,16 @@ public sealed record TraceRequest
         }
     }
 
+    /// <summary>A request with two seeds.</summary>
+    /// <param name="oneSeed">A place inside of the veins, mm.</param>
+    /// <param name="otherSeed">Another one, 30 mm or more higher or lower.</param>
+    /// <param name="confirmed">Landmarks pointed out by a person; each once.</param>
+    /// <exception cref="InputFaultException">See the other constructor.</exception>
+    public TraceRequest(Vector3D oneSeed, Vector3D otherSeed, IReadOnlyList<ConfirmedLandmark>? confirmed = null)
+        : this([oneSeed, otherSeed], confirmed)
+    {
+    }
+
     /// <summary>Landmarks that lie on a centreline between neck and groin.</summary>
     public static IReadOnlyList<CavalLandmark> Accepted { get; } =
     [

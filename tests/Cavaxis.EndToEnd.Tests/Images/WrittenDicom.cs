@@ -14,6 +14,7 @@ public static class WrittenDicom
     public const double Centre = 99.5;
 
     private const string Still = "1.2.840.10008.5.1.4.1.1.6.1";
+    private const string Slice = "1.2.840.10008.5.1.4.1.1.2";
     private const string Loop = "1.2.840.10008.5.1.4.1.1.3.1";
 
     /// <summary>An image.</summary>
@@ -61,11 +62,69 @@ public static class WrittenDicom
         Short(body, 0x0028, 0x0102, 7);
         Short(body, 0x0028, 0x0103, 0);
         Blob(body, 0x7FE0, 0x0010, "OB", [.. radii.SelectMany(Frame)]);
+        return File(kind, "2.25.1", body);
+    }
 
+    /// <summary>
+    /// A series of tomography across: an upper vein of 20 mm, an ellipsoid as atrium, a lower vein of 24 mm, all upright, blood 200 HU in tissue of 50 HU with a little noise.
+    /// </summary>
+    /// <returns>The files from the head to the feet.</returns>
+    public static IEnumerable<byte[]> Tomography()
+    {
+        const int Across = 96;
+        const double PixelMm = 1.25;
+        Random noise = new(7);
+        for (int slice = 0; slice < 90; slice++)
+        {
+            double z = 89 - (2 * slice);
+            byte[] pixels = new byte[2 * Across * Across];
+            for (int i = 0; i < Across * Across; i++)
+            {
+                double x = ((i % Across) - (Across / 2.0)) * PixelMm;
+                double y = ((i / Across) - (Across / 2.0)) * PixelMm;
+                double atrium = Math.Sqrt((((x * x) + (y * y)) / (24 * 24)) + (z * z / (30 * 30)));
+                double vein = Math.Sqrt((x * x) + (y * y)) - (z > 0 ? 10 : 12);
+                double inside = Math.Clamp(0.5 - Math.Min(vein, 24 * (atrium - 1)), 0, 1);
+                BinaryPrimitives.WriteInt16LittleEndian(pixels.AsSpan(2 * i), (short)(1050 + (150 * inside) + (10 * (noise.NextDouble() - 0.5))));
+            }
+
+            string place = z.ToString("0.0", CultureInfo.InvariantCulture);
+            string uid = string.Create(CultureInfo.InvariantCulture, $"2.25.9.{slice + 1}");
+            MemoryStream body = new();
+            Text(body, 0x0008, 0x0016, "UI", Slice);
+            Text(body, 0x0008, 0x0018, "UI", uid);
+            Text(body, 0x0008, 0x0060, "CS", "CT");
+            Text(body, 0x0010, 0x0010, "PN", "ZZNOBODY^INVENTED");
+            Text(body, 0x0010, 0x0020, "LO", "ZZNOBODY-NUMBER");
+            Text(body, 0x0018, 0x0050, "DS", "2");
+            Text(body, 0x0018, 0x5100, "CS", "HFS");
+            Text(body, 0x0020, 0x000D, "UI", "2.25.7");
+            Text(body, 0x0020, 0x000E, "UI", "2.25.8");
+            Text(body, 0x0020, 0x0013, "IS", (slice + 1).ToString(CultureInfo.InvariantCulture));
+            Text(body, 0x0020, 0x0032, "DS", $"-60\\-60\\{place}");
+            Text(body, 0x0020, 0x0037, "DS", "1\\0\\0\\0\\1\\0");
+            Short(body, 0x0028, 0x0002, 1);
+            Text(body, 0x0028, 0x0004, "CS", "MONOCHROME2");
+            Short(body, 0x0028, 0x0010, Across);
+            Short(body, 0x0028, 0x0011, Across);
+            Text(body, 0x0028, 0x0030, "DS", "1.25\\1.25");
+            Short(body, 0x0028, 0x0100, 16);
+            Short(body, 0x0028, 0x0101, 16);
+            Short(body, 0x0028, 0x0102, 15);
+            Short(body, 0x0028, 0x0103, 0);
+            Text(body, 0x0028, 0x1052, "DS", "-1000");
+            Text(body, 0x0028, 0x1053, "DS", "1");
+            Blob(body, 0x7FE0, 0x0010, "OW", pixels);
+            yield return File(Slice, uid, body);
+        }
+    }
+
+    private static byte[] File(string kind, string uid, MemoryStream body)
+    {
         MemoryStream head = new();
         Blob(head, 0x0002, 0x0001, "OB", [0, 1]);
         Text(head, 0x0002, 0x0002, "UI", kind);
-        Text(head, 0x0002, 0x0003, "UI", "2.25.1");
+        Text(head, 0x0002, 0x0003, "UI", uid);
         Text(head, 0x0002, 0x0010, "UI", "1.2.840.10008.1.2.1");
         Text(head, 0x0002, 0x0012, "UI", "2.25.4");
         MemoryStream file = new();

@@ -15,7 +15,7 @@ public class SceneFileTests
 
     private static readonly string Good = File.ReadAllText(Path.Combine(RepositoryFolder.Demo, "scenes", "cannula-in-vessel.json"));
 
-    public static TheoryData<string> Demos => [.. Directory.GetFiles(Path.Combine(RepositoryFolder.Demo, "scenes"), "*.json").Select(Path.GetFileName).Order(StringComparer.Ordinal)!];
+    public static TheoryData<string> Demos => [.. Directory.GetFiles(Path.Combine(RepositoryFolder.Demo, "scenes"), "*.json").Select(static f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
     [Fact]
     public void The_published_schema_is_what_the_types_give_now() =>
