@@ -68,7 +68,7 @@ internal static class ImageText
         {
             CalibratedRegion r = image.Regions[i];
             output.Wrapped("  ", string.Create(
-                CultureInfo.InvariantCulture, $"region {i + 1}: {r.Format}, {r.Content}; columns {r.Left} to {r.Right}, rows {r.Top} to {r.Bottom}; {r.StepX:0.#####} {r.UnitX} by {r.StepY:0.#####} {r.UnitY} a pixel, as stated"));
+                CultureInfo.InvariantCulture, $"region {i + 1}: {r.Format}, {r.Content}; columns {r.Left} to {r.Right}, rows {r.Top} to {r.Bottom}; {r.StepX:0.#####} {Words(r.UnitX)} by {r.StepY:0.#####} {Words(r.UnitY)} a pixel, as stated"));
         }
 
         Cautions(output, image.Cautions);
@@ -98,5 +98,14 @@ internal static class ImageText
         ImageKind.TomographySlice => "a slice of computed tomography",
         ImageKind.OtherPicture => "a picture of another kind",
         _ => "no picture",
+    };
+
+    private static string Words(RegionUnit unit) => unit switch
+    {
+        RegionUnit.None => "without a unit",
+        RegionUnit.Centimetre => "cm",
+        RegionUnit.Second => "s",
+        RegionUnit.CentimetrePerSecond => "cm/s",
+        _ => unit.ToString(),
     };
 }

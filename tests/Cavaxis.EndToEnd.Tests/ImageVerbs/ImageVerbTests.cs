@@ -95,10 +95,11 @@ public sealed class ImageVerbTests
         File.Copy(Slice, Path.Combine(folder, "a person's name.dcm"));
         File.Copy(Path.Combine(Pydicom, "MR_small.dcm"), Path.Combine(folder, "b.dcm"));
         File.WriteAllText(Path.Combine(folder, "notes.txt"), "no image");
-        (ExitCode code, string told, _) = InProcess.Run("image", "clean", folder, "--out", work["out"], "--mask", "0,0,10,5");
+        (ExitCode code, string told, _) = InProcess.Run("image", "clean", folder, "--out", work["out"], "--mask", "0,0,10,5", "--json");
         Assert.Equal(ExitCode.StopFound, code);
-        Assert.Contains("notes.txt was left out", told, StringComparison.Ordinal);
-        Assert.Contains("50 pixels of each frame blackened", told, StringComparison.Ordinal);
+        JsonElement sheet = JsonDocument.Parse(told).RootElement;
+        Assert.Equal("notes.txt", sheet.GetProperty("leftOut")[0].GetProperty("file").GetString());
+        Assert.Equal([50, 50], sheet.GetProperty("files").EnumerateArray().Select(static f => f.GetProperty("maskedPixels").GetInt32()));
         Assert.Equal(["0001.dcm", "0002.dcm"], Directory.GetFiles(work["out"]).Select(static f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
         Assert.Equal(ExitCode.InputError, InProcess.Run("image", "clean", folder, "--out", work["out"]).Code);
     }
