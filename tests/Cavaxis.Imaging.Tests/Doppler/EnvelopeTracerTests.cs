@@ -1,7 +1,6 @@
 using Cavaxis.Imaging.Calibration;
 using Cavaxis.Imaging.Doppler;
 using Cavaxis.Imaging.Frames;
-using Cavaxis.Imaging.Measurement;
 using Cavaxis.Imaging.Tests.Samples;
 using Cavaxis.Quantities.Faults;
 using CsCheck;

@@ -1,6 +1,5 @@
 using Cavaxis.Imaging.Calibration;
 using Cavaxis.Imaging.Doppler;
-using Cavaxis.Imaging.Frames;
 using Cavaxis.Imaging.Measurement;
 using Cavaxis.Imaging.Tests.Samples;
 using Cavaxis.Quantities;
