@@ -50,5 +50,5 @@ public class EchoInputTests
         Assert.InRange((quarter.At(78.5) - (70.71 * new Vector3D(1, 1, 0))).Length, 0, 0.2);
     }
 
-    private static string Fault(Action action) => Assert.Single(Assert.Throws<InputFaultException>(action).Faults).Field;
+    private static string Fault(Func<object> action) => Assert.Single(Assert.Throws<InputFaultException>(action).Faults).Field;
 }
