@@ -16,6 +16,7 @@ public partial class SourceFileTests
     [InlineData("Cannula", "namespace A;\n\npublic sealed class Tube\n{\n    private class Cannula;\n}\n", false)]
     [InlineData("Cannula", "namespace A;\n\n// class Cannula\npublic sealed record Cannulae(int X);\n", false)]
     [InlineData("Cannula", "namespace A;\n\npublic sealed record Cannula(int X);\n", true)]
+    [InlineData("Cannula", "namespace A;\n\ninternal delegate double Cannula(double x);\n", true)]
     [InlineData("Cannula", "namespace A;\n\ninternal readonly record struct Cannula<T>(T X);\n", true)]
     public void A_file_named_for_another_type_is_found(string name, string text, bool holds) => Assert.Equal(holds, HoldsItsType(name, text));
 
@@ -44,7 +45,9 @@ public partial class SourceFileTests
     public void What_is_left_for_later_is_found(string text) => Assert.Matches(Unfinished(), text);
 
     [Fact]
-    public void No_test_is_skipped() => AssertNone(Repository.TestFiles().Where(static f => Skipped().IsMatch(File.ReadAllText(f))));
+    public void No_test_is_skipped_but_for_open_data_that_is_not_there() => AssertNone(Repository.TestFiles()
+        .Where(static f => Path.GetFileName(f) != "OpenScanFactAttribute.cs") // Scans lie beside the repository, not in it; where they do not, the test says so.
+        .Where(static f => Skipped().IsMatch(File.ReadAllText(f))));
 
     [Theory]
     [InlineData("[Fact(Sk" + "ip = \"later\")]")]
@@ -64,7 +67,7 @@ public partial class SourceFileTests
     public void A_silenced_analyser_without_a_reason_is_found(string line) => Assert.Matches(SilencedWithoutReason(), line);
 
     private static bool HoldsItsType(string name, string text) => Regex.IsMatch(
-        text, $@"^(public |internal |file )((abstract|sealed|static|readonly|ref|partial) )*(class|record struct|record class|record|struct|interface|enum) {name}\b(?!\w)", RegexOptions.Multiline);
+        text, $@"^(public |internal |file )((abstract|sealed|static|readonly|ref|partial) )*(class|record struct|record class|record|struct|interface|enum|delegate [\w<>?.]+) {name}\b(?!\w)", RegexOptions.Multiline);
 
     private static int LineCount(string text) => text.Count(static c => c == '\n');
 
