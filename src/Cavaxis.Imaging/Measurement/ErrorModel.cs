@@ -16,7 +16,7 @@ internal static class ErrorModel
     /// <param name="placementSdPx">Error of a placed point, pixels.</param>
     /// <param name="function">The number, from points in mm.</param>
     /// <returns>Value, standard deviation by placing and by scale.</returns>
-    public static (double Value, double PlacementSd, double ScaleSd) Of(IReadOnlyList<PixelPoint> points, LengthScale scale, double placementSdPx, PointFunction function)
+    public static (double Value, double PlacementSd, double ScaleSd) Of(IReadOnlyList<PixelPoint> points, LengthScale scale, double placementSdPx, Func<ReadOnlySpan<double>, double> function)
     {
         double[] mm = InMm(points, scale);
         double value = function(mm);

@@ -112,7 +112,7 @@ public sealed class FrameRuler
         return Result(MeasurementKind.MotionDepth, "mm", rows * mmPerRow, placing, rows * mmPerRow * scale, [from, to], region.Number, origin, words);
     }
 
-    private ImageMeasurement Of(MeasurementKind kind, string unit, double factor, IReadOnlyList<PixelPoint> points, int least, PointFunction function)
+    private ImageMeasurement Of(MeasurementKind kind, string unit, double factor, IReadOnlyList<PixelPoint> points, int least, Func<ReadOnlySpan<double>, double> function)
     {
         ArgumentNullException.ThrowIfNull(points);
         if (points.Count < least || points.Count > MostPoints)
