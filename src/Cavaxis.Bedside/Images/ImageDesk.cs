@@ -58,10 +58,8 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
             {
                 KeptImage kept = folder.Keep(Identifier.Of(patient), [.. image.Select(static i => (ReadOnlyMemory<byte>)File.ReadAllBytes(i.Clean.Path))]);
                 string name = NameOf(image[0].File, image.Length);
-                PatientAnswer<CourseOutcome> written = await courses.RecordAsync(person, patient, null, new CourseWriting(new ImagingDone
-                {
-                    Modality = modality, Finding = $"{Mark}{name}.", Image = new ImageReference { Name = name, FileSha256 = kept.Id },
-                }));
+                ImagingDone done = new() { Modality = modality, Finding = $"{Mark}{name}.", Image = new ImageReference { Name = name, FileSha256 = kept.Id } };
+                PatientAnswer<CourseOutcome> written = await courses.RecordAsync(person, patient, null, new CourseWriting(done));
                 if (written.Value is CourseRefused no)
                 {
                     refused.AddRange(no.Faults);

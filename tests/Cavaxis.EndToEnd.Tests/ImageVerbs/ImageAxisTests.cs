@@ -2,6 +2,7 @@ using System.Text.Json;
 using Cavaxis.Cli;
 using Cavaxis.EndToEnd.Tests.Images;
 using Cavaxis.EndToEnd.Tests.Programs;
+using Cavaxis.Planning.Tests.Case;
 
 namespace Cavaxis.EndToEnd.Tests.ImageVerbs;
 
