@@ -16,7 +16,7 @@ public sealed record Question(string Key, string Words, string Asks, char Letter
         new("goesin", "How does it go in?", "Where wire and cannulae go on their way in, and where they go astray.", 'G'),
         new("whatif", "What if?", "Heart, vessels and circuit as they run, and what a change would do.", 'I'),
         new("place", "What comes next?", "The steps of the chosen plan as they are done, each with what was seen and by whom.", 'N'),
-        new("images", "What do the images show?", "Images taken in for the patient, and what is measured in them, with its error.", 'M'),
+        new("images", "What do images show?", "Images taken in for the patient, and what is measured in them, with its error.", 'M'),
         new("position", "Is it where it was?", "Every cannula, where it lies by the last image, and what was read or moved since.", 'S'),
         new("run", "How is it running?", "What was observed, what changed, what may be behind it, and what to look at next.", 'R'),
         new("wean", "Can it come off?", "Trials of less support, step by step, beside published criteria.", 'O'),

@@ -84,7 +84,7 @@ public class ImageTests(WorkspaceBrowser browser)
         await page.ClickAsync("label:has(#tool-distance)");
         await PointAsync(page, 100, 50);
         await PointAsync(page, 100, 150);
-        await Expect(page.Locator("#measured")).ToContainTextAsync("known length");
+        await Expect(page.Locator("#measured-notes")).ToContainTextAsync("known length");
         Assert.InRange(await MeasuredAsync(page), 19.3, 20.7);
         await page.Context.CloseAsync();
     }
@@ -110,7 +110,7 @@ public class ImageTests(WorkspaceBrowser browser)
         IPage page = await browser.NewPatientAsync("Images five");
         await page.GotoAsync(new Uri(browser.Address, $"{RootOf(page)}/images").ToString());
         await AliveAsync(page);
-        await page.SetInputFilesAsync("#images-in", work.Write("letter.dcm", "Dear colleague"));
+        await Chosen.FilesAsync(page, "#images-in", "#images-take", [work.Write("letter.dcm", "Dear colleague")]);
         await page.ClickAsync("#images-take");
         await Expect(page.Locator(".trouble")).ToContainTextAsync("image-1.dcm");
         await Expect(page.Locator("main")).ToContainTextAsync("No image has been taken in");
@@ -126,7 +126,7 @@ public class ImageTests(WorkspaceBrowser browser)
         await AliveAsync(page);
         string file = work["image.dcm"];
         await File.WriteAllBytesAsync(file, WrittenDicom.Ultrasound(radii, cmPerPixel, Name));
-        await page.SetInputFilesAsync("#images-in", file);
+        await Chosen.FilesAsync(page, "#images-in", "#images-take", [file]);
         await page.ClickAsync("#images-take");
         await page.Locator(".pointing-stage[data-mounted]").WaitForAsync(new() { Timeout = 60_000 });
         return (page, root);

@@ -27,7 +27,7 @@ public class ScanTests(WorkspaceBrowser browser)
         string root = new Uri(page.Url.Split('?')[0]).AbsolutePath.TrimStart('/').Replace("/know", string.Empty, StringComparison.Ordinal);
         await page.GotoAsync(new Uri(browser.Address, $"{root}/images").ToString());
         await AliveAsync(page);
-        await page.SetInputFilesAsync("#images-in", files);
+        await Chosen.FilesAsync(page, "#images-in", "#images-take", files);
         await page.ClickAsync("#images-take");
         await page.Locator("#coronal[data-mounted]").WaitForAsync(new() { Timeout = Patience });
 
