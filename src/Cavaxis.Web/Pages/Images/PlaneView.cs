@@ -55,7 +55,7 @@ internal sealed record PlaneView(ViewPlane Plane, string Key, string Name, strin
         (Vector3D across, Vector3D down) = Axes;
         Vector3D from = place - through;
         PicturePoint at = new(Middle.X + (from.Dot(across) / PixelMm), Middle.Y + (from.Dot(down) / PixelMm));
-        return Math.Abs(from.Dot(across.Cross(down))) <= 3 && at.X >= 0 && at.Y >= 0 && at.X <= Size && at.Y <= Size ? at : null;
+        return Math.Abs(from.Dot(across.Cross(down))) <= 3 && IsIn(at.X) && IsIn(at.Y) ? at : null;
     }
 
     /// <summary>A place in words.</summary>
@@ -63,4 +63,7 @@ internal sealed record PlaneView(ViewPlane Plane, string Key, string Name, strin
     public static string Words(Vector3D place) => string.Create(
         CultureInfo.InvariantCulture,
         $"{Math.Abs(place.X):F0} mm {(place.X < 0 ? "right" : "left")}, {Math.Abs(place.Y):F0} mm {(place.Y < 0 ? "front" : "back")}, {Math.Abs(place.Z):F0} mm {(place.Z < 0 ? "down" : "up")} of the scanner's middle");
+
+    /// <summary>A point on the edge is in the picture, whatever was rounded on the way.</summary>
+    private static bool IsIn(double pixel) => pixel >= -1e-6 && pixel <= Size + 1e-6;
 }
