@@ -70,8 +70,8 @@ public static class Planner
             plans,
             notPlanned,
             chosen,
-            ranked.Length == 0 ? [] : Next(context, ranked[chosen - 1]),
-            ranked.Length == 0 ? [] : StepListBuilder.For(plans[chosen - 1], caseFile),
+            ranked.Length == 0 || options.Brief ? [] : Next(context, ranked[chosen - 1]),
+            ranked.Length == 0 || options.Brief ? [] : StepListBuilder.For(plans[chosen - 1], caseFile),
             context.Reading.Missing,
             [.. context.Axis.Surprises.Select(surprise => surprise.ToString()), .. CaseNotes.Of(caseFile).Select(note => $"{note.Field}: {note.Text}")],
             NotChecked);
@@ -111,10 +111,12 @@ public static class Planner
     /// </summary>
     private static Searched[] SearchAll(PlanningContext context, CriteriaScale scale)
     {
-        Searched[] searched = new Searched[ConfigurationTable.All.Count];
+        ConfigurationTable[] asked = [.. ConfigurationTable.All.Where(
+            table => context.Options.Configurations.Count == 0 || context.Options.Configurations.Contains(table.Configuration))];
+        Searched[] searched = new Searched[asked.Length];
         try
         {
-            Parallel.For(0, searched.Length, OnePerCore, i => searched[i] = Search(context, ConfigurationTable.All[i], scale));
+            Parallel.For(0, searched.Length, OnePerCore, i => searched[i] = Search(context, asked[i], scale));
         }
         catch (AggregateException failures) when (failures.InnerExceptions[0] is InputFaultException fault)
         {

@@ -1,3 +1,4 @@
+using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Rules;
 
 namespace Cavaxis.Planning.Search;
@@ -31,4 +32,10 @@ public sealed record PlanningOptions
 
     /// <summary>Whether each plan is put on the model of the circulation. Without it only the bounds of recirculation are told.</summary>
     public bool Circulation { get; init; }
+
+    /// <summary>Configurations to plan; empty for all.</summary>
+    public IReadOnlyList<ConfigurationKind> Configurations { get; init; } = [];
+
+    /// <summary>Leaves out the value of the next measurements and the steps, for plans made against the clock.</summary>
+    public bool Brief { get; init; }
 }
