@@ -29,6 +29,12 @@ if (args.Contains("--insertion-sensitivity"))
     return;
 }
 
+if (args.Contains("--rapid"))
+{
+    RapidFigures.Print(part);
+    return;
+}
+
 if (args.Contains("--echo"))
 {
     EchoFigures.Print(part);

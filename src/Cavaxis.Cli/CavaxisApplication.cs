@@ -5,6 +5,7 @@ using Cavaxis.Cli.EchoVerbs;
 using Cavaxis.Cli.ImageVerbs;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.PackVerbs;
+using Cavaxis.Cli.RapidVerbs;
 using Cavaxis.Cli.RecordVerbs;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Cli.SheetVerbs;
@@ -113,8 +114,9 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
             configuration.AddCommand<ValidateCommand>("validate")
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
-                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif, insertion or scene.");
+                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif, insertion, scene, rapid or rapid-criteria.");
             EchoVerbTable.AddTo(configuration);
+            RapidVerbTable.AddTo(configuration);
             RecordVerbTable.AddTo(configuration, SheetVerbTable.AddTo);
             PackVerbTable.AddTo(configuration);
             ImageVerbTable.AddTo(configuration, ImageBranch);

@@ -6,7 +6,7 @@ public static class AllChecks
     private static readonly IReferenceChecks[] Checks =
     [
         new BloodChecks(), new DeviceChecks(), new DeviceCannulaChecks(), new AnatomyChecks(), new AnatomyPopulationChecks(), new AnatomyLumenChecks(),
-        new CirculationChecks(), new PigChecks(), new RecirculationChecks(), new PlanningChecks(), new CourseGasExchangeChecks(), new CourseCriteriaChecks(), new CourseOutcomeChecks(),
+        new CirculationChecks(), new PigChecks(), new RecirculationChecks(), new PlanningChecks(), new PlanningRapidChecks(), new CourseGasExchangeChecks(), new CourseCriteriaChecks(), new CourseOutcomeChecks(),
         new MechanicsRodChecks(), new MechanicsStabilityChecks(), new MechanicsContactChecks(), new MechanicsTubeChecks(), new MechanicsRingChecks(), new MechanicsHelixChecks(),
         new ImagingMeasurementChecks(), new ImagingFlowChecks(), new ImagingEchoChecks(), new ImagingTomographyChecks(),
     ];

@@ -4,6 +4,7 @@ using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Json;
 using Cavaxis.Planning.Plans;
+using Cavaxis.Planning.Rapid;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Running;
 using Cavaxis.Planning.Scenes;
@@ -21,7 +22,7 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     {
         /// <summary>Which schema.</summary>
         [CommandArgument(0, "[WHICH]")]
-        [Description("case (default), plan, rules, circulation, calibration, whatif, insertion or scene.")]
+        [Description("case (default), plan, rules, circulation, calibration, whatif, insertion, scene, rapid or rapid-criteria.")]
         public string Which { get; init; } = "case";
 
         /// <summary>Accepted for consistency; a schema is always JSON.</summary>
@@ -50,6 +51,10 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     /// <returns>JSON.</returns>
     public static string InsertionSchema() => SchemaWriter.Output<InsertionResult>("Cavaxis insertion");
 
+    /// <summary>JSON Schema of the output of <c>rapid --json</c>.</summary>
+    /// <returns>The schema as text.</returns>
+    public static string RapidSchema() => SchemaWriter.Output<RapidResult>("Cavaxis rapid");
+
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
@@ -64,8 +69,10 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
             "whatif" => WhatIfSchema(),
             "insertion" => InsertionSchema(),
             "scene" => SceneFileReader.Schema(),
+            "rapid" => RapidSchema(),
+            "rapid-criteria" => RapidCriteriaReader.Schema(),
             _ => throw new InputFaultException(new InputFault(
-                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration, whatif, insertion or scene", "Give one of these words.")),
+                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration, whatif, insertion, scene, rapid or rapid-criteria", "Give one of these words.")),
         });
         return (int)ExitCode.Done;
     }

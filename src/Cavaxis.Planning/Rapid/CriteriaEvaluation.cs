@@ -61,6 +61,14 @@ internal sealed class CriteriaEvaluation
             .OrderByDescending(static s => s.Against).ThenByDescending(static s => s.For + s.Open).ThenBy(static s => s.Id, StringComparer.Ordinal),
     ];
 
+    /// <summary>Questions that stand only in parts of a criterion and leave it open.</summary>
+    /// <returns>Names of the questions.</returns>
+    public IReadOnlyList<string> OpenParts() =>
+        [.. asked.Where(c => c.Kind != SelectionKind.Part && c.Parts.Count > 0 && StateOf(c) == CriterionState.Unknown).SelectMany(Leaves).Where(c => StateOf(c) == CriterionState.Unknown).Select(static c => c.When!.Question).Distinct(StringComparer.Ordinal)];
+
+    private IEnumerable<SelectionCriterion> Leaves(SelectionCriterion criterion) =>
+        criterion.Parts.Count == 0 ? [criterion] : criterion.Parts.SelectMany(part => Leaves(byId[part]));
+
     private static string Topic(SelectionCriterion criterion) => criterion.When?.Question ?? criterion.Id;
 
     private QuestionReading Question(string topic, CriterionReading[] readings)

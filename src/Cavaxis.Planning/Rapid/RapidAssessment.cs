@@ -62,7 +62,7 @@ public static class RapidAssessment
             CriteriaEvaluation.Sources(readings),
             cohorts,
             [.. criteria.Conflicts.Where(conflict => conflict.Cohorts.Count(id => cohorts.Any(c => c.Id == id)) > 1).Select(static c => c.Says)],
-            new RapidUnknowns(input, body, criteria).Of(plan, middle, leading, situations, questions),
+            new RapidUnknowns(input, body, criteria).Of(plan, middle, leading, situations, questions, evaluation.OpenParts()),
             NotChecked);
     }
 

@@ -17,13 +17,14 @@ internal sealed class RapidUnknowns(RapidInput input, RapidBody body, RapidCrite
     /// <param name="leading">The situation that says what support is for.</param>
     /// <param name="situations">Situations that hold.</param>
     /// <param name="questions">The questions asked.</param>
+    /// <param name="parts">Open questions that stand only in parts of a criterion.</param>
     /// <returns>Everything unknown.</returns>
     public IReadOnlyList<MissingInput> Of(
-        RapidPlan? plan, PlanningResult middle, SituationRule leading, IReadOnlyList<SituationRule> situations, IReadOnlyList<QuestionReading> questions) =>
+        RapidPlan? plan, PlanningResult middle, SituationRule leading, IReadOnlyList<SituationRule> situations, IReadOnlyList<QuestionReading> questions, IReadOnlyList<string> parts) =>
     [
         .. Situation(leading, situations), .. Size(), .. Clock(questions), .. Vessels(plan),
         .. middle.Missing.Where(static m => m.Field != "vessels"),
-        .. Open(questions),
+        .. Open(questions), .. Parts(questions, parts),
     ];
 
     private IEnumerable<MissingInput> Situation(SituationRule leading, IReadOnlyList<SituationRule> situations)
@@ -90,4 +91,8 @@ internal sealed class RapidUnknowns(RapidInput input, RapidBody body, RapidCrite
         .Select(static pair => new MissingInput(
             $"answer: {pair.Question.Name}", $"unknown counts neither way; takes {pair.Reading!.Accepted}",
             string.Create(CultureInfo.InvariantCulture, $"{pair.Question.Asks.TrimEnd('?')}: open in {pair.Reading.OpenIn} of {pair.Reading.AskedBy} sources that ask it")));
+
+    private IEnumerable<MissingInput> Parts(IReadOnlyList<QuestionReading> questions, IReadOnlyList<string> parts) => criteria.Questions
+        .Where(question => parts.Contains(question.Name, StringComparer.Ordinal) && !DerivedAnswers.Names.Contains(question.Name, StringComparer.Ordinal) && !questions.Any(q => q.Name == question.Name && q.OpenIn > 0))
+        .Select(static question => new MissingInput($"answer: {question.Name}", $"unknown counts neither way; takes {AnswerReader.Accepted(question)}", $"{question.Asks.TrimEnd('?')}: part of a criterion that is open"));
 }

@@ -1,5 +1,6 @@
 using Cavaxis.Cli.Commands;
 using Cavaxis.EndToEnd.Tests.Programs;
+using Cavaxis.Planning.Rapid;
 using Cavaxis.Planning.Rules;
 using Cavaxis.Planning.Tests.Case;
 using Json.Schema;
@@ -32,7 +33,16 @@ public class SchemaTests
     public void The_published_schema_of_an_insertion_study_is_what_the_types_give_now() =>
         PublishedText.Check("insertion.schema.json", static _ => SchemaCommand.InsertionSchema());
 
+    [Fact]
+    public void The_published_schemas_of_rapid_mode_are_what_the_types_give_now()
+    {
+        PublishedText.Check("rapid.schema.json", static _ => SchemaCommand.RapidSchema());
+        PublishedText.Check("rapid-criteria.schema.json", static _ => RapidCriteriaReader.Schema());
+    }
+
     [Theory]
+    [InlineData("rapid")]
+    [InlineData("rapid-criteria")]
     [InlineData("scene")]
     [InlineData("insertion")]
     [InlineData("circulation")]
