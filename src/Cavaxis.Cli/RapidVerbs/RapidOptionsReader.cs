@@ -154,10 +154,8 @@ internal sealed class RapidOptionsReader
             return Enum.GetValues<T>()[index];
         }
 
-        string? closest = ClosestWord.To(text, words);
         faults.Add(new InputFault(
-            text.Length == 0 ? FaultCode.MissingField : FaultCode.NotAChoice, option, text.Length == 0 ? "(nothing)" : InputFault.Shown(text), string.Join(", ", words),
-            closest is null ? "Give one of these words." : $"Did you mean \"{closest}\"?"));
+            text.Length == 0 ? FaultCode.MissingField : FaultCode.NotAChoice, option, text.Length == 0 ? "(nothing)" : InputFault.Shown(text), string.Join(", ", words), "Give one of these words."));
         return null;
     }
 
