@@ -1,4 +1,3 @@
-using Cavaxis.Arteries.Boundaries;
 using Cavaxis.Arteries.Grid;
 using Cavaxis.Arteries.Network;
 using Cavaxis.Arteries.Transport;
