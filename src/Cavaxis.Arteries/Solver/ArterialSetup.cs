@@ -25,5 +25,5 @@ public sealed record ArterialSetup(ArterialNetwork Network, IReadOnlyList<EndSpe
     public int FewestCells { get; init; } = 1;
 
     /// <summary>Part of the largest stable time step that is taken, below 1.</summary>
-    public double Courant { get; init; } = 0.8;
+    public double Courant { get; init; } = 0.9;
 }

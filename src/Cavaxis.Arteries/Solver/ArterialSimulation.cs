@@ -32,7 +32,7 @@ public sealed class ArterialSimulation
         ArgumentNullException.ThrowIfNull(setup);
         Network = setup.Network;
         density = Network.Fluid.Density;
-        courant = Require.InRange(setup.Courant, 0.01, 0.99, "setup.courant (1)", "0.8 is stable.");
+        courant = Require.InRange(setup.Courant, 0.01, 0.99, "setup.courant (1)", "0.9 is stable.");
         Require.InRange(setup.CellLength, 1e-5, 1, "setup.cellLength (m)", "2 to 10 mm suit a tree.");
         Require.InRange(setup.FewestCells, 1, 100_000, "setup.fewestCells (1)", "At least one cell in each segment.");
         grid = new CellGrid(Network, setup.CellLength, setup.FewestCells);

@@ -6,15 +6,16 @@ namespace Cavaxis.Arteries.Tests.Published;
 /// <summary>Means over one beat of a periodic flow.</summary>
 internal sealed record Means(int Beats, double RootPressure, double Highest, double EndPressure, IReadOnlyDictionary<string, double> Flows)
 {
-    /// <summary>Lets a simulation settle and reads. The pressure at the ends is that which the flow onward and the resistances carry, weighted by flow.</summary>
-    public static Means Of(ArterialSimulation simulation, double period, NetworkPlace root, params string[] segments)
+    /// <summary>Lets a simulation settle and reads. The pressure at the ends is the mean weighted by their conductances: exactly mean flow times the parallel resistance.</summary>
+    public static Means Of(ArterialSimulation simulation, double period, NetworkPlace root, IReadOnlyDictionary<string, double> resistances, params string[] segments)
     {
         const int Points = 400;
         PeriodicFlow settled = PeriodicFlow.Settle(simulation, period, 1e-4, 60);
         Assert.True(settled.IsPeriodic);
         ArterialProbe at = simulation.Locate(root);
         ArterialProbe[] probes = [.. segments.Select(s => simulation.Locate(new(s, 0.5 * simulation.Network.Segments[simulation.Network.SegmentOf(s)].Length)))];
-        ArterialProbe[] ends = [.. simulation.Network.Segments.Where(s => simulation.Network.OpenNodes.Contains(s.DistalNode)).Select(s => simulation.Locate(new(s.Name, s.Length)))];
+        (ArterialProbe Probe, double Conductance)[] ends = [.. simulation.Network.Segments.Where(s => resistances.ContainsKey(s.DistalNode))
+            .Select(s => (simulation.Locate(new(s.Name, s.Length)), 1 / resistances[s.DistalNode]))];
         double pressure = 0, highest = 0, above = 0, below = 0;
         double[] flows = new double[segments.Length];
         for (int i = 0; i < Points; i++)
@@ -27,10 +28,10 @@ internal sealed record Means(int Beats, double RootPressure, double Highest, dou
                 flows[p] += simulation.Flow(probes[p]) / Points;
             }
 
-            foreach (ArterialProbe end in ends)
+            foreach ((ArterialProbe end, double conductance) in ends)
             {
-                above += simulation.Pressure(end) / Points;
-                below += 1.0 / Points;
+                above += conductance * simulation.Pressure(end);
+                below += conductance;
             }
         }
 

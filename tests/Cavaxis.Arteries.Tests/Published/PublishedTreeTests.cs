@@ -29,13 +29,14 @@ public class PublishedTreeTests(ITestOutputHelper output)
             [new("root", new FlowInlet(wave.At)), .. ends.Select(static e => new EndSpecification(e.Node, new Windkessel(e.Proximal, e.Distal, e.Compliance, 0, 13_430)))],
             13_430)
         { CellLength = 0.01 });
-        Means means = Means.Of(simulation, 1.0, new("aortic_arch_I", 0), "femoral_R_II", "internal_carotid_L", "renal_R", "radial_L", "common_iliac_R");
-        SteadyTree steady = new(simulation.Network, ends.ToDictionary(static e => e.Node, static e => e.Proximal + e.Distal), 0);
+        Dictionary<string, double> resistances = ends.ToDictionary(static e => e.Node, static e => e.Proximal + e.Distal);
+        Means means = Means.Of(simulation, 1.0, new("aortic_arch_I", 0), resistances, "femoral_R_II", "internal_carotid_L", "renal_R", "radial_L", "common_iliac_R");
+        SteadyTree steady = new(simulation.Network, resistances, 0);
         (double rootPressure, IReadOnlyDictionary<string, double> flows) = steady.Solve("root", wave.Mean);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"root {means.RootPressure / 1000:F4} kPa, steady {rootPressure / 1000:F4}, periodic after {means.Beats} beats"));
         Assert.Equal(13.43e3, means.EndPressure, 13.43e3 * 0.002);
         Assert.Equal(rootPressure, means.RootPressure, 0.01 * rootPressure);
-        AssertShares(means, flows, 0.01);
+        AssertShares(means, flows, 0.03); // pulses carry pressure of inertia and a mean of 1/A² that the steady tree does not have
         AssertVolumes(simulation);
     }
 
@@ -58,8 +59,9 @@ public class PublishedTreeTests(ITestOutputHelper output)
             [new("n1", new FlowInlet(wave.At)), .. ends.Select(static e => new EndSpecification(e.Node, new Resistance(e.Resistance, OutPressure)))],
             start)
         { CellLength = 0.01 });
-        Means means = Means.Of(simulation, wave.Period, new("Ascending aorta", 0), "R carotid", "Thoracic aorta II", "L renal", "R iliac-femoral II", "Splenic");
-        SteadyTree steady = new(simulation.Network, ends.ToDictionary(static e => e.Node, static e => e.Resistance), OutPressure);
+        Dictionary<string, double> resistances = ends.ToDictionary(static e => e.Node, static e => e.Resistance);
+        Means means = Means.Of(simulation, wave.Period, new("Ascending aorta", 0), resistances, "R carotid", "Thoracic aorta II", "L renal", "R iliac-femoral II", "Splenic");
+        SteadyTree steady = new(simulation.Network, resistances, OutPressure);
         (double rootPressure, IReadOnlyDictionary<string, double> flows) = steady.Solve("n1", wave.Mean);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"root {means.RootPressure / 1000:F4} kPa, steady {rootPressure / 1000:F4}, periodic after {means.Beats} beats, highest {means.Highest / 1000:F3}"));
         Assert.Equal(rootPressure, means.RootPressure, 0.02 * rootPressure);
