@@ -1,4 +1,4 @@
-using Cavaxis.Arteries.Tree;
+using Cavaxis.Anatomy.Body;
 using Cavaxis.Quantities;
 
 namespace Cavaxis.Arteries.Findings;

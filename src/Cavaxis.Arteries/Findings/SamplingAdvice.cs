@@ -1,4 +1,4 @@
-using Cavaxis.Arteries.Tree;
+using Cavaxis.Anatomy.Body;
 
 namespace Cavaxis.Arteries.Findings;
 
