@@ -38,6 +38,12 @@ public sealed class LeftVentricle : IEndCondition
     /// <summary>Flow through the aortic valve into the aorta, mL/s.</summary>
     public double AorticFlowMlPerS { get; private set; }
 
+    /// <summary>Blood that has entered the aorta since the start, mL.</summary>
+    public double EjectedMl { get; private set; }
+
+    /// <summary>Time for which the aortic valve has been open since the start, s.</summary>
+    public double OpenS { get; private set; }
+
     /// <summary>True while the aortic valve is open.</summary>
     public bool ValveOpen { get; private set; }
 
@@ -63,6 +69,8 @@ public sealed class LeftVentricle : IEndCondition
         }
 
         AorticFlowMlPerS = flow;
+        EjectedMl += flow * timeStep;
+        OpenS += ValveOpen ? timeStep : 0;
         VolumeMl += atrialInflow - (flow * timeStep);
         PressureMmHg = around + numbers.Wall(activation, VolumeMl);
         return -flow / MlPerM3;

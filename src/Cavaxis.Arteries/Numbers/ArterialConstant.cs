@@ -45,6 +45,9 @@ public enum ArterialConstant
     /// <summary>Largest share of the lumen that a cannula is taken to fill; a larger one stretches the artery and leaves a film. Unit: 1.</summary>
     LargestFilledShare,
 
+    /// <summary>Factor on the modulus of an artery that a cannula fills by more than half: it is stretched over it. Unit: 1.</summary>
+    WallStiffening,
+
     /// <summary>Length of the side line from the return line to the distal perfusion cannula. Unit: cm.</summary>
     PerfusionLineCm,
 

@@ -55,6 +55,26 @@ public sealed record CannulaPlacement(
             at, place, pieces.ToImmutable(), ratio, perfusion, Math.Min(PerfusionTipM, 0.5 * tree.Segments[perfusion].LengthM));
     }
 
+    /// <summary>The tree with the arteries that the cannula stretches made stiffer.</summary>
+    /// <param name="tree">The patient's tree.</param>
+    /// <returns>The tree around the cannula.</returns>
+    public PatientTree Around(PatientTree tree)
+    {
+        ArgumentNullException.ThrowIfNull(tree);
+        return tree with
+        {
+            Segments = [.. tree.Segments.Select((s, i) => IsTight(s, i)
+                ? s with { ModulusPa = s.ModulusPa * ArterialNumbers.Value(WallStiffening) }
+                : s)],
+        };
+    }
+
+    private bool IsTight(PatientSegment segment, int index)
+    {
+        double lumen = Math.PI * segment.ProximalRadiusM * segment.DistalRadiusM;
+        return Pieces.Any(piece => piece.Segment == index && piece.AreaM2 > 0.5 * lumen);
+    }
+
     private static double Filled(PatientSegment segment, double outer)
     {
         double narrowest = Math.Min(segment.ProximalRadiusM, segment.DistalRadiusM);

@@ -27,6 +27,7 @@ public sealed class SteadyTree
     public SteadyTree(PatientTree tree, CannulaPlacement? placement, double friction, Func<int, double>? endFactor = null)
     {
         ArgumentNullException.ThrowIfNull(tree);
+        tree = placement?.Around(tree) ?? tree;
         this.tree = tree;
         resistance = [.. tree.Segments.Select(s => s.Resistance(tree.Beds.ViscosityPaS))];
         end = [.. tree.Segments.Select((s, i) => (s.EndResistancePaSPerM3 ?? 0) * (endFactor?.Invoke(i) ?? 1))];
