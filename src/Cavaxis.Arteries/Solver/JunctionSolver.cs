@@ -1,0 +1,147 @@
+using Cavaxis.Arteries.Grid;
+using Cavaxis.Arteries.Network;
+
+namespace Cavaxis.Arteries.Solver;
+
+/// <summary>
+/// Nodes at which two or more segments meet: one total pressure, flows that sum to zero, and in each branch the invariant U ± 4c that arrives. Newton's method;
+/// its first step is the same linear solution that the inner faces use, and small waves need no second one.
+/// </summary>
+internal sealed class JunctionSolver
+{
+    private const int MostIterations = 30;
+    private const double SmallChange = 1e-2;
+    private readonly CellGrid grid;
+    private readonly double density;
+    private readonly int[] nodes;
+    private readonly int[] first;
+    private readonly int[] faces;
+    private readonly int[] cells;
+    private readonly double[] signs;
+    private readonly double[] area;
+    private readonly double[] velocity;
+    private readonly double[] invariant;
+
+    public JunctionSolver(CellGrid grid)
+    {
+        this.grid = grid;
+        density = grid.Network.Fluid.Density;
+        nodes = [.. Enumerable.Range(0, grid.Network.Nodes.Count).Where(n => grid.Network.Branches[n].Count > 1)];
+        SegmentEnd[] ends = [.. nodes.SelectMany(n => grid.Network.Branches[n])];
+        first = new int[nodes.Length + 1];
+        for (int n = 0; n < nodes.Length; n++)
+        {
+            first[n + 1] = first[n] + grid.Network.Branches[nodes[n]].Count;
+        }
+
+        faces = [.. ends.Select(grid.FaceOf)];
+        cells = [.. ends.Select(grid.CellOf)];
+        signs = [.. ends.Select(static e => e.IsDistal ? 1.0 : -1.0)];
+        area = new double[ends.Length];
+        velocity = new double[ends.Length];
+        invariant = new double[ends.Length];
+    }
+
+    /// <summary>Flow and head at the end faces of all branches of all nodes.</summary>
+    /// <returns>Index of a node without a solution, or −1.</returns>
+    public int Solve(FlowState state)
+    {
+        for (int n = 0; n < nodes.Length; n++)
+        {
+            if (!Linear(state, first[n], first[n + 1]) && !Newton(state, first[n], first[n + 1]))
+            {
+                return nodes[n];
+            }
+        }
+
+        return -1;
+    }
+
+    private bool Linear(FlowState state, int from, int to)
+    {
+        double above = 0, below = 0;
+        for (int e = from; e < to; e++)
+        {
+            int cell = cells[e];
+            double sign = signs[e];
+            bool distal = sign > 0;
+            double perImpedance = 1 / (distal ? state.ImpedancePlus[cell] : state.ImpedanceMinus[cell]);
+            above += (sign * (distal ? state.FlowPlus[cell] : state.FlowMinus[cell])) + ((distal ? state.HeadPlus[cell] : state.HeadMinus[cell]) * perImpedance);
+            below += perImpedance;
+        }
+
+        double head = above / below;
+        bool small = true;
+        for (int e = from; e < to; e++)
+        {
+            int cell = cells[e];
+            double sign = signs[e];
+            bool distal = sign > 0;
+            double q = distal ? state.FlowPlus[cell] : state.FlowMinus[cell];
+            double change = ((distal ? state.HeadPlus[cell] : state.HeadMinus[cell]) - head) / (distal ? state.ImpedancePlus[cell] : state.ImpedanceMinus[cell]);
+            double a = distal ? state.AreaPlus[cell] : state.AreaMinus[cell];
+            double z = distal ? state.ImpedancePlus[cell] : state.ImpedanceMinus[cell];
+
+            // Outwards flow changes by (U − c) dA.
+            small &= Math.Abs(change) < SmallChange * (a * ((a * z) - (sign * q / a)));
+            state.FaceFlow[faces[e]] = q + (sign * change);
+            state.FaceHead[faces[e]] = head;
+        }
+
+        return small;
+    }
+
+    private bool Newton(FlowState state, int from, int to)
+    {
+        for (int e = from; e < to; e++)
+        {
+            int cell = cells[e];
+            bool distal = signs[e] > 0;
+            area[e] = distal ? state.AreaPlus[cell] : state.AreaMinus[cell];
+            velocity[e] = signs[e] * (distal ? state.FlowPlus[cell] : state.FlowMinus[cell]) / area[e];
+            invariant[e] = velocity[e] + (4 * Speed(state, e));
+        }
+
+        for (int iteration = 0; iteration < MostIterations; iteration++)
+        {
+            double above = 0, below = 0;
+            for (int e = from; e < to; e++)
+            {
+                double perImpedance = area[e] / Speed(state, e);
+                above += (area[e] * velocity[e]) + (Head(state, e) * perImpedance);
+                below += perImpedance;
+            }
+
+            double head = above / below, largest = 0;
+            for (int e = from; e < to; e++)
+            {
+                double c = Speed(state, e);
+                double change = (Head(state, e) - head) * area[e] / c;
+                state.FaceFlow[faces[e]] = signs[e] * ((area[e] * velocity[e]) + change);
+                state.FaceHead[faces[e]] = head;
+                double areaChange = Math.Clamp(change / (velocity[e] - c), -0.5 * area[e], area[e]);
+                area[e] += areaChange;
+                velocity[e] = invariant[e] - (4 * Speed(state, e));
+                largest = Math.Max(largest, Math.Abs(areaChange) / area[e]);
+            }
+
+            if (!double.IsFinite(head))
+            {
+                return false;
+            }
+
+            if (largest < 1e-10)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private double Speed(FlowState state, int end) =>
+        Math.Sqrt(area[end] * grid.FaceStiffness[faces[end]] / (2 * density * Math.Sqrt(area[end] + state.BodyHalf[cells[end]])));
+
+    private double Head(FlowState state, int end) => (0.5 * velocity[end] * velocity[end])
+        + (((grid.FaceStiffness[faces[end]] * Math.Sqrt(area[end] + state.BodyHalf[cells[end]])) + grid.FaceOffset[faces[end]]) / density);
+}
