@@ -2,6 +2,7 @@ using System.Globalization;
 using Cavaxis.Arteries.Boundaries;
 using Cavaxis.Arteries.Heart;
 using Cavaxis.Arteries.Network;
+using Cavaxis.Arteries.Numbers;
 using Cavaxis.Arteries.Scaling;
 using Cavaxis.Arteries.Solver;
 using Cavaxis.Arteries.Support;
@@ -42,7 +43,7 @@ internal static class TreeModel
 
     private static ArterialSegment Segment(PatientSegment s, double referencePa) => new(
         s.Table.Name, NodeName(s.Table.From), NodeName(s.Table.To), s.LengthM, s.ProximalRadiusM, s.DistalRadiusM,
-        s.WallM, s.WallM * s.DistalRadiusM / s.ProximalRadiusM, s.ModulusPa, referencePa);
+        s.WallM, s.WallM * s.DistalRadiusM / s.ProximalRadiusM, s.ModulusPa, referencePa, ArterialNumbers.Value(ArterialConstant.WallViscosityS) * s.ModulusPa);
 
     /// <summary>The first resistance swallows the waves that arrive: that of the vessel's own end.</summary>
     private static Windkessel Bed(PatientSegment s, PatientTree tree)

@@ -48,6 +48,9 @@ public enum ArterialConstant
     /// <summary>Factor on the modulus of an artery that a cannula fills by more than half: it is stretched over it. Unit: 1.</summary>
     WallStiffening,
 
+    /// <summary>Viscosity of the walls over their modulus. Unit: s.</summary>
+    WallViscosityS,
+
     /// <summary>Length of the side line from the return line to the distal perfusion cannula. Unit: cm.</summary>
     PerfusionLineCm,
 
