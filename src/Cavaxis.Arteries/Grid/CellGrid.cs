@@ -115,6 +115,9 @@ internal sealed class CellGrid
         return Start[segment] + Math.Min(cell, Count[segment] - 1);
     }
 
+    /// <summary>All cells, without the spare ones.</summary>
+    public IEnumerable<int> Cells() => Enumerable.Range(0, Count.Length).SelectMany(s => Enumerable.Range(Start[s], Count[s]));
+
     private void Lay(ArterialSegment segment, int start, int count)
     {
         double wallSlope = (segment.DistalWall - segment.ProximalWall) / segment.Length;

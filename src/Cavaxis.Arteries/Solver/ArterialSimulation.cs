@@ -1,4 +1,3 @@
-using Cavaxis.Arteries.Boundaries;
 using Cavaxis.Arteries.Grid;
 using Cavaxis.Arteries.Network;
 using Cavaxis.Arteries.Transport;
@@ -20,6 +19,7 @@ public sealed class ArterialSimulation
     private readonly LumenBodies bodies;
     private readonly WallDamping damping;
     private readonly TracerField tracers;
+    private readonly SpareCells spares;
     private readonly double density;
     private readonly double courant;
     private FlowRecording? recording;
@@ -44,7 +44,8 @@ public sealed class ArterialSimulation
         damping = new WallDamping(grid);
         tracers = new TracerField(grid, ends.Specifications, setup.SideFlows, setup.InitialTracers);
         bodies.Place(state, 0);
-        Rest(Require.InRange(setup.InitialPressure, -1e5, 1e5, "setup.initialPressure (Pa)", "Check the unit."));
+        spares = new SpareCells(grid);
+        spares.Rest(state, Require.InRange(setup.InitialPressure, -1e5, 1e5, "setup.initialPressure (Pa)", "Check the unit."));
     }
 
     /// <summary>The vessels.</summary>
@@ -63,7 +64,7 @@ public sealed class ArterialSimulation
     public int TracerCount => tracers.Count;
 
     /// <summary>Blood in the vessels, m³.</summary>
-    public double VesselVolume => Sum(state.Area);
+    public double VesselVolume => grid.Cells().Sum(cell => state.Area[cell] * grid.Dx[cell]);
 
     /// <summary>Blood in the stores of the ends, m³.</summary>
     public double StoredVolume => ends.Specifications.Sum(static e => e.Condition.StoredVolume);
@@ -133,7 +134,7 @@ public sealed class ArterialSimulation
     /// <summary>Flow out of the network at an open node over the last step, m³/s.</summary>
     /// <param name="node">Name of the node.</param>
     /// <returns>Flow; negative where blood enters.</returns>
-    public double FlowOut(string node) => ends.FlowsOut[EndOf(node)];
+    public double FlowOut(string node) => ends.FlowsOut[ends.IndexOf(node)];
 
     /// <summary>Flow into the network of a side flow over the last step, m³/s.</summary>
     /// <param name="sideFlow">Index in the setup.</param>
@@ -145,22 +146,12 @@ public sealed class ArterialSimulation
     /// <param name="node">Name of the node.</param>
     /// <param name="tracer">Index of the tracer.</param>
     /// <returns>Concentration.</returns>
-    public double ConcentrationAtEnd(string node, int tracer) => tracers.AtEnd(EndOf(node), tracer);
+    public double ConcentrationAtEnd(string node, int tracer) => tracers.AtEnd(ends.IndexOf(node), tracer);
 
     /// <summary>Amount of a tracer in vessels and stores.</summary>
     /// <param name="tracer">Index of the tracer.</param>
     /// <returns>Concentration times m³.</returns>
-    public double TracerAmount(int tracer)
-    {
-        double sum = tracers.Stored(tracer);
-        double[] values = tracers.Of(tracer);
-        foreach (int cell in Cells())
-        {
-            sum += state.Area[cell] * values[cell] * grid.Dx[cell];
-        }
-
-        return sum;
-    }
+    public double TracerAmount(int tracer) => tracers.Stored(tracer) + Amount(state.Area, tracers.Of(tracer));
 
     /// <summary>Amount of a tracer that has entered from outside since the start, less what has left for good.</summary>
     /// <param name="tracer">Index of the tracer.</param>
@@ -180,6 +171,11 @@ public sealed class ArterialSimulation
         Time = target;
     }
 
+    internal void ResetSpareAreas(double[] area) => spares.Reset(area);
+
+    /// <summary>Amount in the vessels for areas and concentrations.</summary>
+    internal double Amount(double[] area, double[] values) => grid.Cells().Sum(cell => area[cell] * values[cell] * grid.Dx[cell]);
+
     /// <summary>Writes the flows of the coming steps down until it is stopped.</summary>
     internal void RecordInto(FlowRecording? target) => recording = target;
 
@@ -195,7 +191,7 @@ public sealed class ArterialSimulation
 
         if (!FlowKernels.Pressures(grid, state, density, out double waves, out double blood))
         {
-            throw Left();
+            throw FlowFault.Find(grid, state, density, Time);
         }
 
         double left = Math.Max(1, Math.Ceiling((remaining * waves / courant) - 1e-9));
@@ -203,7 +199,8 @@ public sealed class ArterialSimulation
         LargestShift = blood * timeStep;
         bodies.Move(state, Time, timeStep);
         sides.Ask(state, Time, timeStep);
-        Spread();
+        spares.Extend(state.Pressure);
+        spares.Extend(state.Flow);
         FlowKernels.Predict(grid, state, density, timeStep);
         FlowKernels.Faces(grid, state);
         int node = junctions.Solve(state);
@@ -229,7 +226,8 @@ public sealed class ArterialSimulation
         FlowKernels.Update(grid, state, timeStep);
         sides.Add(state, timeStep);
         bodies.Arrive(state, timeStep);
-        ResetSpares();
+        spares.Reset(state.Area);
+        spares.Clear(state.Velocity);
         if (damping.Any)
         {
             damping.Apply(state, timeStep);
@@ -260,99 +258,8 @@ public sealed class ArterialSimulation
         EnteredVolume += timeStep * flow;
     }
 
-    private void Rest(double pressure)
-    {
-        for (int i = 0; i < grid.Length; i++)
-        {
-            double root = (pressure - grid.Offset[i]) / grid.Stiffness[i];
-            state.Area[i] = (root * root) - state.Body[i];
-            if (root <= 0 || state.Area[i] <= 0)
-            {
-                throw new InputFaultException(new InputFault(
-                    FaultCode.Contradiction, "setup.initialPressure (Pa)", FormattableString.Invariant($"{pressure:G6}"), "a pressure at which every vessel holds blood", "Raise it, or make the bodies in the lumen smaller."));
-            }
-        }
-
-        ResetSpares();
-    }
-
-    // Slopes of the end cells are those to their inner neighbours: the spare cells go on in a straight line.
-    private void Spread()
-    {
-        double[] pressure = state.Pressure, flow = state.Flow;
-        for (int s = 0; s < grid.Start.Length; s++)
-        {
-            int start = grid.Start[s], end = start + grid.Count[s];
-            pressure[start - 1] = (2 * pressure[start]) - pressure[start + 1];
-            flow[start - 1] = (2 * flow[start]) - flow[start + 1];
-            pressure[end] = (2 * pressure[end - 1]) - pressure[end - 2];
-            flow[end] = (2 * flow[end - 1]) - flow[end - 2];
-        }
-    }
-
-    private void ResetSpares()
-    {
-        for (int s = 0; s < grid.Start.Length; s++)
-        {
-            Reset(grid.Start[s] - 1);
-            Reset(grid.Start[s] + grid.Count[s]);
-        }
-
-        for (int i = grid.Start[^1] + grid.Count[^1]; i < grid.End; i++)
-        {
-            Reset(i);
-        }
-    }
-
-    private void Reset(int cell)
-    {
-        state.Area[cell] = grid.RootReference[cell] * grid.RootReference[cell];
-        state.Velocity[cell] = 0;
-    }
-
     private double CellPressure(int segment, int cell) => (grid.Stiffness[cell] * Math.Sqrt(state.Area[cell] + state.Body[cell])) + grid.Offset[cell]
         + (Network.Segments[segment].WallViscosity > 0 ? damping.Pressure(state, segment, cell) : 0);
 
-    private double Sum(double[] perLength)
-    {
-        double sum = 0;
-        foreach (int cell in Cells())
-        {
-            sum += perLength[cell] * grid.Dx[cell];
-        }
-
-        return sum;
-    }
-
-    private IEnumerable<int> Cells() => Enumerable.Range(0, grid.Count.Length).SelectMany(s => Enumerable.Range(grid.Start[s], grid.Count[s]));
-
-    private int EndOf(string node)
-    {
-        int end = ends.Specifications.ToList().FindIndex(e => e.Node == node);
-        return end >= 0 ? end : throw new InputFaultException(new InputFault(
-            FaultCode.NotFound, "node", InputFault.Shown(node), "an open node of the network", "Name a node at which one segment ends."));
-    }
-
     private ArterialFlowException NoSolution(NetworkPlace place) => new(ArterialFlowFault.NoSolutionAtEnd, place, Time, double.NaN, double.NaN);
-
-    private ArterialFlowException Left()
-    {
-        for (int s = 0; s < grid.Count.Length; s++)
-        {
-            for (int i = 0; i < grid.Count[s]; i++)
-            {
-                int cell = grid.Start[s] + i;
-                double area = state.Area[cell], velocity = state.Velocity[cell];
-                double speed = Math.Sqrt(area * grid.Stiffness[cell] / (2 * density * Math.Sqrt(area + state.Body[cell])));
-                if (!(Math.Abs(velocity) < speed))
-                {
-                    return new ArterialFlowException(
-                        area > 0 && double.IsFinite(velocity) ? ArterialFlowFault.Supercritical : ArterialFlowFault.Emptied,
-                        new NetworkPlace(Network.Segments[s].Name, (i + 0.5) * grid.Dx[cell]), Time, velocity, area);
-                }
-            }
-        }
-
-        return new ArterialFlowException(ArterialFlowFault.Emptied, new NetworkPlace(Network.Segments[0].Name, 0), Time, double.NaN, double.NaN);
-    }
 }

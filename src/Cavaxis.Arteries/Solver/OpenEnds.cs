@@ -80,6 +80,14 @@ internal sealed class OpenEnds
         return -1;
     }
 
+    /// <summary>Index of an open node.</summary>
+    public int IndexOf(string node)
+    {
+        int end = Specifications.ToList().FindIndex(e => e.Node == node);
+        return end >= 0 ? end : throw new InputFaultException(new InputFault(
+            FaultCode.NotFound, "node", InputFault.Shown(node), "an open node of the network", "Name a node at which one segment ends."));
+    }
+
     /// <summary>Place of an end.</summary>
     public NetworkPlace PlaceOf(int end)
     {
