@@ -16,8 +16,9 @@ namespace Cavaxis.Arteries.Beats;
 /// <param name="StrokeMl">Volume ejected in the beat, mL.</param>
 /// <param name="ValveOpenShare">Share of the beat with an open aortic valve.</param>
 /// <param name="Beats">Beats until it repeated itself.</param>
-/// <param name="PressureChange">Largest change of a segment's pressure against the beat before, over the mean pressure.</param>
-/// <param name="ShareChange">Largest change of a segment's share against the beat before.</param>
+/// <param name="FlowChange">Largest change of area or velocity against the beat before, over the largest of either.</param>
+/// <param name="TransportBeats">Beats until the blood repeated itself.</param>
+/// <param name="BloodSettled">True where the blood did.</param>
 /// <param name="Imbalance">Membrane blood lost or made by the computation, over what the pump gave.</param>
 /// <param name="VolumeImbalance">Blood lost or made by the computation, over what entered.</param>
 /// <param name="Cells">Cells.</param>
@@ -35,8 +36,9 @@ public sealed record TreeBeat(
     double StrokeMl,
     double ValveOpenShare,
     int Beats,
-    double PressureChange,
-    double ShareChange,
+    double FlowChange,
+    int TransportBeats,
+    bool BloodSettled,
     double Imbalance,
     double VolumeImbalance,
     int Cells,

@@ -13,7 +13,7 @@ namespace Cavaxis.Arteries.Beats;
 internal static class TreeModel
 {
     private const double CellM = 0.01;
-    private static readonly string[] BalloonSegments = ["thoracic_aorta_II", "thoracic_aorta_III", "thoracic_aorta_IV", "thoracic_aorta_V"];
+    private static readonly string[] BalloonSegments = ["thoracic_aorta_I", "thoracic_aorta_II", "thoracic_aorta_III", "thoracic_aorta_IV", "thoracic_aorta_V", "thoracic_aorta_VI", "abdominal_aorta_I"];
 
     /// <summary>Everything that a simulation starts from, and the tree with the arteries around the cannula.</summary>
     public static (ArterialSetup Setup, PatientTree Tree) Of(
@@ -103,7 +103,7 @@ internal static class TreeModel
         foreach (PatientSegment s in held)
         {
             double narrowest = Math.Min(s.ProximalRadiusM, s.DistalRadiusM);
-            double area = Math.Min(uniform, 0.75 * Math.PI * narrowest * narrowest);
+            double area = Math.Min(uniform, 0.5 * Math.PI * narrowest * narrowest);
             yield return new LumenBody(
                 new NetworkPlace(s.Table.Name, 0), s.LengthM, time => Math.Max(1e-9, area * Inflation(numbers, time, periodS)), changes: true, SteadyTree.UsualFriction);
         }

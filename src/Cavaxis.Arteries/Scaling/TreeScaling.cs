@@ -31,7 +31,7 @@ public static class TreeScaling
         double stiffness = inVessels / (share * beds.ComplianceM3PerPa);
         double[] flow = RestFlows.Of(table, beds);
         PatientSegment[] segments = [.. table.Segments.Select((s, i) => new PatientSegment(
-            s, length * s.LengthMm, radius[i] * s.ProximalRadiusMm * 1e-3, radius[i] * s.DistalRadiusMm * 1e-3, radius[i] * s.WallMm * 1e-3,
+            s, length * s.LengthMm, radius[i] * s.ProximalRadiusMm * 1e-3, EndRadius(table, radius, i), radius[i] * s.WallMm * 1e-3,
             table.ElasticModulusPa * stiffness, flow[i], null, null))];
         return new PatientTree(
             WithEnds(segments, beds, (1 - share) * beds.ComplianceM3PerPa), beds, table.ReferencePressurePa, table.VelocityProfileExponent, stiffness, access);
@@ -43,6 +43,20 @@ public static class TreeScaling
     /// <returns>Factor.</returns>
     public static double ComplianceForAge(double ageYears, double referenceYears) =>
         Math.Pow(1 + ArterialNumbers.Value(WaveSpeedPerDecade), -2 * (Math.Max(ageYears, BodyHabitus.AdultAgeYears) - referenceYears) / 10);
+
+    /// <summary>Radius at the end of a segment, m: a subclavian artery does not end narrower than the axillary artery that it becomes.</summary>
+    private static double EndRadius(ArterialTable table, double[] radius, int segment)
+    {
+        ArterySegment s = table.Segments[segment];
+        double own = radius[segment] * s.DistalRadiusMm;
+        if (s.Name is "subclavian_R_II" or "subclavian_L_II")
+        {
+            int next = table.IndexOf(s.Name == "subclavian_R_II" ? "axillary_R" : "axillary_L");
+            own = Math.Min(Math.Max(own, radius[next] * table.Segments[next].ProximalRadiusMm), radius[segment] * s.ProximalRadiusMm);
+        }
+
+        return own * 1e-3;
+    }
 
     private static Estimate AccessDiameter(AccessArtery artery, BodyHabitus body, double size, IReadOnlyList<MeasuredDiameter> measured)
     {
