@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Cavaxis.Arteries.Heart;
 using Cavaxis.Arteries.Network;
 using Cavaxis.Arteries.Scaling;

@@ -74,7 +74,8 @@ public static class MixingReader
 
     private static MixingPlace PlaceOf(double halfCm, AortaPath path)
     {
-        if (halfCm < 0.5)
+        // Behind a valve that stays shut the root below the coronary arteries is a dead end that nothing washes out.
+        if (path.Locate(halfCm / CmPerM).Table.Name == "aortic_root")
         {
             return MixingPlace.AtValve;
         }

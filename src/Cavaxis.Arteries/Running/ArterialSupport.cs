@@ -23,21 +23,21 @@ public static class ArterialSupport
 
     /// <summary>Runs the closed loop and the tree.</summary>
     /// <param name="request">What to compute.</param>
-    /// <param name="cancellation">Stops between beats.</param>
     /// <param name="progress">Told the finished share, 0 to 1; null for none.</param>
+    /// <param name="cancellation">Stops between the parts of the run.</param>
     /// <returns>The result.</returns>
     /// <exception cref="NotSettledException">The closed loop has not settled with these numbers.</exception>
     /// <exception cref="Solver.ArterialFlowException">The flow left what the equations describe.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static ArterialSupportResult Run(
-        ArterialSupportRequest request, CancellationToken cancellation = default, IProgress<double>? progress = null)
+        ArterialSupportRequest request, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
         bool supported = request.Return is not null;
         double strength = Corner * ArterialNumbers.Value(ArterialConstant.ContractilityVaried);
         double flow = Corner * ArterialNumbers.Value(ArterialConstant.PumpFlowVaried);
         IReadOnlyList<SettledState> settled = CirculationSimulator.SettleForComparison(
-            supported
+            supported && request.WithIntervals
                 ? [
                     ClosedLoopSetting.Of(request), ClosedLoopSetting.Of(request, 1 + strength, 1 - flow),
                     ClosedLoopSetting.Of(request, 1 - strength, 1 + flow),
@@ -56,16 +56,16 @@ public static class ArterialSupport
     /// <param name="request">The patient; its pump must return somewhere.</param>
     /// <param name="pumpFlowsLPerMin">Pump flows, L/min.</param>
     /// <param name="contractilityFactors">Factors on the elastance of the left ventricle.</param>
-    /// <param name="cancellation">Stops between beats.</param>
     /// <param name="progress">Told the finished share, 0 to 1; null for none.</param>
+    /// <param name="cancellation">Stops between the parts of the run.</param>
     /// <returns>The points that settle, contractility by contractility.</returns>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static ImmutableArray<ArterialSweepPoint> Sweep(
         ArterialSupportRequest request,
         IReadOnlyList<double> pumpFlowsLPerMin,
         IReadOnlyList<double> contractilityFactors,
-        CancellationToken cancellation = default,
-        IProgress<double>? progress = null)
+        IProgress<double>? progress = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(pumpFlowsLPerMin);
@@ -134,7 +134,7 @@ public static class ArterialSupport
             Heart(main), [.. ArteryReader.Of(beat, blood, request.Return)], organs,
             request.Return is null ? null : MixingReader.Of(beat, [.. varied.Select(static v => v.Beat)]),
             [Leg(request, main, BodySide.Right), Leg(request, main, BodySide.Left)],
-            SamplingReader.Of(organs, request.Return, native), ResultWords.Varied(request.Return is not null), ResultWords.NotModelled(request),
+            SamplingReader.Of(organs, request.Return, native), ResultWords.Varied(request.Return is not null && request.WithIntervals), ResultWords.NotModelled(request),
             [ArterialTable.BuiltIn.Source, .. ArterialNumbers.All.Select(static n => new Source(n.Meaning + " " + n.Source, n.Certainty))],
             new SettlingRecord(beat.Beats, beat.FlowChange, beat.TransportBeats, beat.BloodSettled, Imbalance(beat, blood), beat.Cells, beat.StepsPerBeat));
     }

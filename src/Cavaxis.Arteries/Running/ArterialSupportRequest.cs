@@ -44,6 +44,9 @@ public sealed record ArterialSupportRequest
     /// <summary>Factor on the end-systolic elastance of the left ventricle, 0.05 to 10.</summary>
     public double ContractilityFactor { get; init; } = 1;
 
+    /// <summary>False to leave the two varied trees out: no intervals of mixing zone and saturations, a third of the time.</summary>
+    public bool WithIntervals { get; init; } = true;
+
     /// <summary>True where the compliance of the circulation belongs to this patient, so that age must not change it again.</summary>
     public bool ComplianceIsPatients { get; init; }
 }

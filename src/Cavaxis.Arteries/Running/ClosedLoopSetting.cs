@@ -1,4 +1,3 @@
-using Cavaxis.Arteries.Numbers;
 using Cavaxis.Arteries.Scaling;
 using Cavaxis.Arteries.Tree;
 using Cavaxis.Blood.Rheology;
