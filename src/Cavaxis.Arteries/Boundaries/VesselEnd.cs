@@ -8,6 +8,9 @@ namespace Cavaxis.Arteries.Boundaries;
 public readonly struct VesselEnd
 {
     private const int MostIterations = 40;
+
+    // Newton's method squares the error: a last change of 1e-7 leaves one of about 1e-14.
+    private const double Enough = 1e-7;
     private readonly double stiffness;
     private readonly double pressureOffset;
     private readonly double bodyArea;
@@ -92,7 +95,7 @@ public readonly struct VesselEnd
             double u = invariant - (4 * c);
             double change = (flowOut - (area * u)) / (u - c);
             area = Damped(area, change);
-            if (Math.Abs(change) <= 1e-11 * area)
+            if (Math.Abs(change) <= Enough * area)
             {
                 return area;
             }
@@ -129,7 +132,7 @@ public readonly struct VesselEnd
             double misfit = PressureAt(area) - pressure - (resistance * area * u);
             double change = -misfit / ((Density * c * c / area) - (resistance * (u - c)));
             area = Damped(area, change);
-            if (Math.Abs(change) <= 1e-11 * area)
+            if (Math.Abs(change) <= Enough * area)
             {
                 return area * VelocityAt(area);
             }

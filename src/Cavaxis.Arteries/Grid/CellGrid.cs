@@ -32,6 +32,7 @@ internal sealed class CellGrid
         PerDx = new double[Length];
         RootReference = new double[Length];
         Stiffness = new double[Length];
+        Softness = new double[Length];
         Offset = new double[Length];
         RootSlope = new double[Length];
         StiffnessSlope = new double[Length];
@@ -79,6 +80,9 @@ internal sealed class CellGrid
 
     /// <summary>K in the middle of a cell, Pa/m.</summary>
     public double[] Stiffness { get; }
+
+    /// <summary>1/K in the middle of a cell, m/Pa.</summary>
+    public double[] Softness { get; }
 
     /// <summary>Pref − K √Wref in the middle of a cell, Pa.</summary>
     public double[] Offset { get; }
@@ -129,6 +133,7 @@ internal sealed class CellGrid
             Dx[cell] = segment.Length / count;
             PerDx[cell] = count / segment.Length;
             Stiffness[cell] = segment.Stiffness(fraction);
+            Softness[cell] = 1 / Stiffness[cell];
             RootReference[cell] = Math.Sqrt(Math.PI) * segment.Radius(fraction);
             Offset[cell] = segment.ReferencePressure - (Stiffness[cell] * RootReference[cell]);
             RootSlope[cell] = Math.Sqrt(Math.PI) * radiusSlope;
@@ -162,6 +167,7 @@ internal sealed class CellGrid
         Dx[to] = Dx[from];
         PerDx[to] = PerDx[from];
         Stiffness[to] = Stiffness[from];
+        Softness[to] = Softness[from];
         RootReference[to] = RootReference[from];
         Offset[to] = Offset[from];
         RootSlope[to] = RootSlope[from];

@@ -9,6 +9,8 @@ internal sealed class FlowState
         Area = new double[length];
         Velocity = new double[length];
         Root = new double[length];
+        WallRise = new double[length];
+        Slowness = new double[length];
         Pressure = new double[length];
         Flow = new double[length];
         Body = new double[length];
@@ -18,11 +20,11 @@ internal sealed class FlowState
         AreaMinus = new double[length];
         FlowMinus = new double[length];
         HeadMinus = new double[length];
-        ImpedanceMinus = new double[length];
+        AdmittanceMinus = new double[length];
         AreaPlus = new double[length];
         FlowPlus = new double[length];
         HeadPlus = new double[length];
-        ImpedancePlus = new double[length];
+        AdmittancePlus = new double[length];
         FaceFlow = new double[length];
         FaceHead = new double[length];
     }
@@ -35,6 +37,12 @@ internal sealed class FlowState
 
     /// <summary>√W, root of the area that the wall encloses, m.</summary>
     public double[] Root { get; }
+
+    /// <summary>dP/dW of the wall, Pa/m².</summary>
+    public double[] WallRise { get; }
+
+    /// <summary>One over the wave speed, s/m.</summary>
+    public double[] Slowness { get; }
 
     /// <summary>Pressure of the elastic wall, Pa.</summary>
     public double[] Pressure { get; }
@@ -63,8 +71,8 @@ internal sealed class FlowState
     /// <summary>Head U²/2 + P/ρ there, m²/s².</summary>
     public double[] HeadMinus { get; }
 
-    /// <summary>Wave speed over area there, 1/(m·s).</summary>
-    public double[] ImpedanceMinus { get; }
+    /// <summary>Area over wave speed there, m·s.</summary>
+    public double[] AdmittanceMinus { get; }
 
     /// <summary>Area at the distal face of a cell, m².</summary>
     public double[] AreaPlus { get; }
@@ -75,8 +83,8 @@ internal sealed class FlowState
     /// <summary>Head there, m²/s².</summary>
     public double[] HeadPlus { get; }
 
-    /// <summary>Wave speed over area there, 1/(m·s).</summary>
-    public double[] ImpedancePlus { get; }
+    /// <summary>Area over wave speed there, m·s.</summary>
+    public double[] AdmittancePlus { get; }
 
     /// <summary>Flow through a face during the step, m³/s.</summary>
     public double[] FaceFlow { get; }

@@ -21,9 +21,9 @@ public sealed record ArterialSetup(ArterialNetwork Network, IReadOnlyList<EndSpe
     /// <summary>Length of a cell at most, m.</summary>
     public double CellLength { get; init; } = 0.005;
 
-    /// <summary>Cells of a segment at least.</summary>
-    public int FewestCells { get; init; } = 2;
+    /// <summary>Cells of a segment at least. One suits a tree with segments much shorter than the others: they would else set the time step for all.</summary>
+    public int FewestCells { get; init; } = 1;
 
     /// <summary>Part of the largest stable time step that is taken, below 1.</summary>
-    public double Courant { get; init; } = 0.8;
+    public double Courant { get; init; } = 0.9;
 }

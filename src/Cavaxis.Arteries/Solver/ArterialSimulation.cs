@@ -32,9 +32,9 @@ public sealed class ArterialSimulation
         ArgumentNullException.ThrowIfNull(setup);
         Network = setup.Network;
         density = Network.Fluid.Density;
-        courant = Require.InRange(setup.Courant, 0.01, 0.99, "setup.courant (1)", "0.8 is stable.");
+        courant = Require.InRange(setup.Courant, 0.01, 0.99, "setup.courant (1)", "0.9 is stable.");
         Require.InRange(setup.CellLength, 1e-5, 1, "setup.cellLength (m)", "2 to 10 mm suit a tree.");
-        Require.InRange(setup.FewestCells, 2, 100_000, "setup.fewestCells (1)", "At least two cells in each segment.");
+        Require.InRange(setup.FewestCells, 1, 100_000, "setup.fewestCells (1)", "At least one cell in each segment.");
         grid = new CellGrid(Network, setup.CellLength, setup.FewestCells);
         state = new FlowState(grid);
         junctions = new JunctionSolver(grid);
@@ -93,6 +93,11 @@ public sealed class ArterialSimulation
     {
         int segment = Network.Locate(place);
         double at = (place.Distance * grid.PerDx[grid.Start[segment]]) - 0.5;
+        if (grid.Count[segment] == 1)
+        {
+            return new ArterialProbe(segment, grid.Start[segment], 0);
+        }
+
         int cell = Math.Clamp((int)Math.Floor(at), 0, grid.Count[segment] - 2);
         return new ArterialProbe(segment, grid.Start[segment] + cell, at - cell);
     }

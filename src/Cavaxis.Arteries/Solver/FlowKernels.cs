@@ -12,6 +12,12 @@ namespace Cavaxis.Arteries.Solver;
 /// </summary>
 internal static class FlowKernels
 {
+    /// <summary>
+    /// Difference of pressure from cell to cell, Pa, below which a wave counts as smooth and keeps its crest: pulses in arteries rise by less than this in a cell; a
+    /// jump of kilopascals is limited. Of flow, what a wave of that pressure carries.
+    /// </summary>
+    private const double SmallJump = 100;
+
     /// <summary>Pressure and flow of every cell.</summary>
     /// <param name="g">Grid.</param>
     /// <param name="s">State.</param>
@@ -22,16 +28,21 @@ internal static class FlowKernels
     public static bool Pressures(CellGrid g, FlowState s, double density, out double fastestWave, out double fastestBlood)
     {
         ref double area = ref At(s.Area), velocity = ref At(s.Velocity), body = ref At(s.Body), root = ref At(s.Root);
+        ref double wallRise = ref At(s.WallRise), slowness = ref At(s.Slowness);
         ref double pressure = ref At(s.Pressure), flow = ref At(s.Flow), stiffness = ref At(g.Stiffness), offset = ref At(g.Offset), perDx = ref At(g.PerDx);
-        V perTwoDensity = new(0.5 / density), waves = V.Zero, blood = V.Zero;
+        V half = new(0.5), perDensity = new(1 / density), waves = V.Zero, blood = V.Zero;
         Vector<long> below = Vector<long>.AllBitsSet;
         for (nuint i = CellGrid.First; i < (nuint)g.End; i += (nuint)V.Count)
         {
             V a = Load(ref area, i), u = Load(ref velocity, i), k = Load(ref stiffness, i), per = Load(ref perDx, i);
             V w = Vector.SquareRoot(a + Load(ref body, i));
-            V c = Vector.SquareRoot(a * k * perTwoDensity / w);
+            V rise = half * k / w;
+            V square = a * rise * perDensity;
+            V c = Vector.SquareRoot(square);
             V speed = Vector.Abs(u);
             w.StoreUnsafe(ref root, i);
+            rise.StoreUnsafe(ref wallRise, i);
+            (c / square).StoreUnsafe(ref slowness, i);
             ((k * w) + Load(ref offset, i)).StoreUnsafe(ref pressure, i);
             (a * u).StoreUnsafe(ref flow, i);
             below &= Vector.LessThan(speed, c);
@@ -53,22 +64,23 @@ internal static class FlowKernels
     {
         ref double area = ref At(s.Area), velocity = ref At(s.Velocity), root = ref At(s.Root), pressure = ref At(s.Pressure), flow = ref At(s.Flow);
         ref double bodyHalf = ref At(s.BodyHalf), bodyRate = ref At(s.BodyRate), drag = ref At(s.Drag);
-        ref double stiffness = ref At(g.Stiffness), rootSlope = ref At(g.RootSlope), rootReference = ref At(g.RootReference), stiffnessSlope = ref At(g.StiffnessSlope), perDx = ref At(g.PerDx);
-        ref double faceSoftness = ref At(g.FaceSoftness), faceOffset = ref At(g.FaceOffset), faceStiffness = ref At(g.FaceStiffness);
-        V half = new(0.5), two = new(2.0), perDensity = new(1 / density), halfStep = new(0.5 * timeStep), perTwoDensity = new(0.5 / density);
-        ref double am = ref At(s.AreaMinus), qm = ref At(s.FlowMinus), hm = ref At(s.HeadMinus), zm = ref At(s.ImpedanceMinus);
-        ref double ap = ref At(s.AreaPlus), qp = ref At(s.FlowPlus), hp = ref At(s.HeadPlus), zp = ref At(s.ImpedancePlus);
+        ref double wallRise = ref At(s.WallRise), slowness = ref At(s.Slowness), softness = ref At(g.Softness), rootSlope = ref At(g.RootSlope), rootReference = ref At(g.RootReference), stiffnessSlope = ref At(g.StiffnessSlope), perDx = ref At(g.PerDx);
+        ref double faceSoftness = ref At(g.FaceSoftness), faceOffset = ref At(g.FaceOffset);
+        V smallSquare = new(SmallJump * SmallJump), small = new(SmallJump / density);
+        V half = new(0.5), two = new(2.0), perDensity = new(1 / density), halfStep = new(0.5 * timeStep);
+        ref double am = ref At(s.AreaMinus), qm = ref At(s.FlowMinus), hm = ref At(s.HeadMinus), ym = ref At(s.AdmittanceMinus);
+        ref double ap = ref At(s.AreaPlus), qp = ref At(s.FlowPlus), hp = ref At(s.HeadPlus), yp = ref At(s.AdmittancePlus);
         for (nuint i = CellGrid.First; i < (nuint)g.End; i += (nuint)V.Count)
         {
             V p = Load(ref pressure, i), q = Load(ref flow, i), a = Load(ref area, i), u = Load(ref velocity, i), r = Load(ref root, i), per = Load(ref perDx, i);
-            V dp = Limited(p - Load(ref pressure, i - 1), Load(ref pressure, i + 1) - p);
-            V dq = Limited(q - Load(ref flow, i - 1), Load(ref flow, i + 1) - q);
+            V slow = Load(ref slowness, i), smallFlow = small * a * slow;
+            V dp = Limited(p - Load(ref pressure, i - 1), Load(ref pressure, i + 1) - p, smallSquare);
+            V dq = Limited(q - Load(ref flow, i - 1), Load(ref flow, i + 1) - q, smallFlow * smallFlow);
             V px = dp * per, qx = dq * per;
-            V wallRise = Load(ref stiffness, i) * half / r;
             V shape = two * r * (Load(ref rootSlope, i) - ((r - Load(ref rootReference, i)) * Load(ref stiffnessSlope, i)));
             V square = u * u;
-            V pt = wallRise * (Load(ref bodyRate, i) - qx);
-            V qt = (square * shape) - (two * u * qx) - (((a * perDensity) - (square / wallRise)) * px) - (Load(ref drag, i) * u);
+            V pt = Load(ref wallRise, i) * (Load(ref bodyRate, i) - qx);
+            V qt = (square * shape) - (two * u * qx) - (((a * perDensity) - (two * square * r * Load(ref softness, i))) * px) - (Load(ref drag, i) * u);
             V pMiddle = p + (halfStep * pt), qMiddle = q + (halfStep * qt), pHalf = half * dp, qHalf = half * dq, b = Load(ref bodyHalf, i);
             V pFace = pMiddle - pHalf, qFace = qMiddle - qHalf;
             V rFace = (pFace - Load(ref faceOffset, i)) * Load(ref faceSoftness, i);
@@ -76,7 +88,7 @@ internal static class FlowKernels
             aFace.StoreUnsafe(ref am, i);
             qFace.StoreUnsafe(ref qm, i);
             ((half * uFace * uFace) + (pFace * perDensity)).StoreUnsafe(ref hm, i);
-            Vector.SquareRoot(Load(ref faceStiffness, i) * perTwoDensity / (rFace * aFace)).StoreUnsafe(ref zm, i);
+            (aFace * slow).StoreUnsafe(ref ym, i);
             pFace = pMiddle + pHalf;
             qFace = qMiddle + qHalf;
             rFace = (pFace - Load(ref faceOffset, i + 1)) * Load(ref faceSoftness, i + 1);
@@ -85,26 +97,26 @@ internal static class FlowKernels
             aFace.StoreUnsafe(ref ap, i);
             qFace.StoreUnsafe(ref qp, i);
             ((half * uFace * uFace) + (pFace * perDensity)).StoreUnsafe(ref hp, i);
-            Vector.SquareRoot(Load(ref faceStiffness, i + 1) * perTwoDensity / (rFace * aFace)).StoreUnsafe(ref zp, i);
+            (aFace * slow).StoreUnsafe(ref yp, i);
         }
     }
 
     /// <summary>
-    /// Flow and head at every face: across each of the two waves that leave it, head and flow change together, dH = ∓(c/A) dQ. Both are single-valued, also
+    /// Flow and head at every face: across each of the two waves that leave it, head and flow change together, dH = ∓(c/A) dQ, with the wave speed of the cell. Both are single-valued, also
     /// where shape or stiffness jump, and conserve mass and total pressure.
     /// </summary>
     /// <param name="g">Grid.</param>
     /// <param name="s">State.</param>
     public static void Faces(CellGrid g, FlowState s)
     {
-        ref double qm = ref At(s.FlowMinus), hm = ref At(s.HeadMinus), zm = ref At(s.ImpedanceMinus), qp = ref At(s.FlowPlus), hp = ref At(s.HeadPlus), zp = ref At(s.ImpedancePlus);
+        ref double qm = ref At(s.FlowMinus), hm = ref At(s.HeadMinus), ym = ref At(s.AdmittanceMinus), qp = ref At(s.FlowPlus), hp = ref At(s.HeadPlus), yp = ref At(s.AdmittancePlus);
         ref double faceFlow = ref At(s.FaceFlow), faceHead = ref At(s.FaceHead);
         for (nuint i = CellGrid.First; i < (nuint)g.End; i += (nuint)V.Count)
         {
-            V zl = Load(ref zp, i - 1), zr = Load(ref zm, i), ql = Load(ref qp, i - 1), hl = Load(ref hp, i - 1);
-            V q = ((zl * ql) + (zr * Load(ref qm, i)) + (hl - Load(ref hm, i))) / (zl + zr);
-            q.StoreUnsafe(ref faceFlow, i);
-            (hl + (zl * (ql - q))).StoreUnsafe(ref faceHead, i);
+            V yl = Load(ref yp, i - 1), yr = Load(ref ym, i), ql = Load(ref qp, i - 1), hl = Load(ref hp, i - 1);
+            V rise = ((ql - Load(ref qm, i)) + (yr * (Load(ref hm, i) - hl))) / (yl + yr);
+            (hl + rise).StoreUnsafe(ref faceHead, i);
+            (ql - (yl * rise)).StoreUnsafe(ref faceFlow, i);
         }
     }
 
@@ -115,25 +127,25 @@ internal static class FlowKernels
     public static void Update(CellGrid g, FlowState s, double timeStep)
     {
         ref double area = ref At(s.Area), velocity = ref At(s.Velocity), drag = ref At(s.Drag), faceFlow = ref At(s.FaceFlow), faceHead = ref At(s.FaceHead), perDx = ref At(g.PerDx);
-        V step = new(timeStep), one = V.One;
+        V step = new(timeStep);
         for (nuint i = CellGrid.First; i < (nuint)g.End; i += (nuint)V.Count)
         {
             V a = Load(ref area, i), u = Load(ref velocity, i), over = step * Load(ref perDx, i);
             V next = a - (over * (Load(ref faceFlow, i + 1) - Load(ref faceFlow, i)));
-            V loss = step * Load(ref drag, i) / (a + next);
+            V loss = step * Load(ref drag, i), both = a + next;
             next.StoreUnsafe(ref area, i);
-            (((u * (one - loss)) - (over * (Load(ref faceHead, i + 1) - Load(ref faceHead, i)))) / (one + loss)).StoreUnsafe(ref velocity, i);
+            (((u * (both - loss)) - (both * over * (Load(ref faceHead, i + 1) - Load(ref faceHead, i)))) / (both + loss)).StoreUnsafe(ref velocity, i);
         }
     }
 
-    /// <summary>Slope of the monotonised central kind (van Leer 1977).</summary>
+    /// <summary>
+    /// Slope after van Albada (1982): the mean of both differences where they are alike or small against the square given, towards none where they quarrel.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static V Limited(V left, V right)
+    private static V Limited(V left, V right, V smallSquare)
     {
-        V middle = new V(0.5) * (left + right);
-        V size = Vector.Min(Vector.Abs(middle), new V(2.0) * Vector.Min(Vector.Abs(left), Vector.Abs(right)));
-        V signed = Vector.ConditionalSelect(Vector.GreaterThan(middle, V.Zero), size, -size);
-        return Vector.ConditionalSelect(Vector.GreaterThan(left * right, V.Zero), signed, V.Zero);
+        V l = (left * left) + smallSquare, r = (right * right) + smallSquare;
+        return ((left * r) + (right * l)) / (l + r);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -65,9 +65,9 @@ internal sealed class JunctionSolver
             int cell = cells[e];
             double sign = signs[e];
             bool distal = sign > 0;
-            double perImpedance = 1 / (distal ? state.ImpedancePlus[cell] : state.ImpedanceMinus[cell]);
-            above += (sign * (distal ? state.FlowPlus[cell] : state.FlowMinus[cell])) + ((distal ? state.HeadPlus[cell] : state.HeadMinus[cell]) * perImpedance);
-            below += perImpedance;
+            double admittance = distal ? state.AdmittancePlus[cell] : state.AdmittanceMinus[cell];
+            above += (sign * (distal ? state.FlowPlus[cell] : state.FlowMinus[cell])) + ((distal ? state.HeadPlus[cell] : state.HeadMinus[cell]) * admittance);
+            below += admittance;
         }
 
         double head = above / below;
@@ -77,14 +77,13 @@ internal sealed class JunctionSolver
             int cell = cells[e];
             double sign = signs[e];
             bool distal = sign > 0;
-            double q = distal ? state.FlowPlus[cell] : state.FlowMinus[cell];
-            double change = ((distal ? state.HeadPlus[cell] : state.HeadMinus[cell]) - head) / (distal ? state.ImpedancePlus[cell] : state.ImpedanceMinus[cell]);
-            double a = distal ? state.AreaPlus[cell] : state.AreaMinus[cell];
-            double z = distal ? state.ImpedancePlus[cell] : state.ImpedanceMinus[cell];
+            double admittance = distal ? state.AdmittancePlus[cell] : state.AdmittanceMinus[cell];
+            double area = distal ? state.AreaPlus[cell] : state.AreaMinus[cell];
+            double change = ((distal ? state.HeadPlus[cell] : state.HeadMinus[cell]) - head) * admittance;
 
-            // Outwards flow changes by (U − c) dA.
-            small &= Math.Abs(change) < SmallChange * (a * ((a * z) - (sign * q / a)));
-            state.FaceFlow[faces[e]] = q + (sign * change);
+            // The area changes by about dQ/c.
+            small &= Math.Abs(change) * admittance < SmallChange * area * area;
+            state.FaceFlow[faces[e]] = (distal ? state.FlowPlus[cell] : state.FlowMinus[cell]) + (sign * change);
             state.FaceHead[faces[e]] = head;
         }
 

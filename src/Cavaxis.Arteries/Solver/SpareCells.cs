@@ -28,14 +28,15 @@ internal sealed class SpareCells(CellGrid grid)
         Clear(state.Velocity);
     }
 
-    /// <summary>Values go on in a straight line, so that the slope of an end cell is that to its inner neighbour.</summary>
+    /// <summary>Values go on in a straight line, so that the slope of an end cell is that to its inner neighbour; a cell alone has none.</summary>
     public void Extend(double[] values)
     {
         for (int s = 0; s < grid.Start.Length; s++)
         {
             int start = grid.Start[s], end = start + grid.Count[s];
-            values[start - 1] = (2 * values[start]) - values[start + 1];
-            values[end] = (2 * values[end - 1]) - values[end - 2];
+            bool single = grid.Count[s] == 1;
+            values[start - 1] = single ? values[start] : (2 * values[start]) - values[start + 1];
+            values[end] = single ? values[start] : (2 * values[end - 1]) - values[end - 2];
         }
     }
 

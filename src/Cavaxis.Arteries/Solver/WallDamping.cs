@@ -32,7 +32,7 @@ internal sealed class WallDamping
     {
         int start = grid.Start[segment], last = start + grid.Count[segment] - 1;
         int before = Math.Max(start, cell - 1), after = Math.Min(last, cell + 1);
-        double slope = ((state.Area[after] * state.Velocity[after]) - (state.Area[before] * state.Velocity[before])) * grid.PerDx[cell] / (after - before);
+        double slope = ((state.Area[after] * state.Velocity[after]) - (state.Area[before] * state.Velocity[before])) * grid.PerDx[cell] / Math.Max(1, after - before);
         double gamma = 0.5 * (grid.FaceWallDamping[cell] + grid.FaceWallDamping[cell + 1]);
         return -gamma * slope / Math.Sqrt(state.Area[cell] + state.Body[cell]);
     }

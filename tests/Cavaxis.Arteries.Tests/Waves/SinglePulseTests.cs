@@ -1,0 +1,65 @@
+using System.Globalization;
+using Cavaxis.Arteries.Solver;
+using Xunit.Abstractions;
+
+namespace Cavaxis.Arteries.Tests.Waves;
+
+public class SinglePulseTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void A_pulse_without_friction_keeps_its_height_and_arrives_when_it_should()
+    {
+        ArterialSimulation simulation = SinglePulse.Simulation(0, 0.0025);
+        (double time, double pressure) = SinglePulse.Highest(simulation, 2, 0.30, 0.45);
+        (double later, double pressureThere) = SinglePulse.Highest(simulation, 5, 0.80, 0.92);
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"2 m: {time:F5} s, {pressure:F4} Pa; 5 m: {later:F5} s, {pressureThere:F4} Pa; speed {3 / (later - time):F5} m/s"));
+        Assert.Equal(0.3740, time, 0.0003);
+        Assert.Equal(0.8601, later, 0.0003);
+        Assert.Equal(SinglePulse.HighestPressure, pressure, 0.005 * SinglePulse.HighestPressure);
+        Assert.Equal(SinglePulse.HighestPressure, pressureThere, 0.01 * SinglePulse.HighestPressure);
+        Assert.Equal(SinglePulse.WaveSpeed, 3 / (later - time), 0.002);
+    }
+
+    [Theory]
+    [InlineData(9, 0.712)]
+    [InlineData(2, 0.884)]
+    public void A_pulse_with_friction_decays_as_the_linear_theory_says(double profile, double left)
+    {
+        (_, double free) = SinglePulse.Highest(SinglePulse.Simulation(0, 0.0025), 5, 0.80, 0.92);
+        (_, double damped) = SinglePulse.Highest(SinglePulse.Simulation(0.004, 0.0025, profile), 5, 0.80, 0.92);
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"left at 5 m {damped / free:F4}, theory {left}"));
+        Assert.Equal(left, damped / free, 0.004);
+    }
+
+    [Fact]
+    public void Nothing_comes_back_from_an_end_that_does_not_reflect()
+    {
+        ArterialSimulation simulation = SinglePulse.Simulation(0, 0.005);
+        simulation.Advance(1.2);
+        Assert.InRange(simulation.Pressure(simulation.Locate(new("tube", 7.1))), 18, 21);
+        simulation.Advance(1.0);
+        foreach (double place in (double[])[1, 5, 9])
+        {
+            Assert.InRange(Math.Abs(simulation.Pressure(simulation.Locate(new("tube", place)))), 0, 0.01);
+        }
+    }
+
+    [Fact]
+    public void The_error_falls_with_the_square_of_the_cell_length()
+    {
+        // Exact up to the small steepening of the wave, which is the same on all grids: errors are taken against the finest grid by Richardson's ratio.
+        double[][] runs = [.. ((double[])[0.02, 0.01, 0.005, 0.0025]).Select(Profile)];
+        double[] differences = [.. runs.Zip(runs.Skip(1), static (coarse, fine) => coarse.Zip(fine, static (a, b) => Math.Abs(a - b)).Sum())];
+        double[] orders = [.. differences.Zip(differences.Skip(1), static (coarse, fine) => Math.Log2(coarse / fine))];
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"orders {orders[0]:F3}, {orders[1]:F3}"));
+        Assert.InRange(orders[0], 1.7, 2.8);
+        Assert.InRange(orders[1], 1.8, 2.8);
+    }
+
+    private static double[] Profile(double cellLength)
+    {
+        ArterialSimulation simulation = SinglePulse.Simulation(0.004, cellLength);
+        simulation.Advance(0.4);
+        return [.. Enumerable.Range(0, 200).Select(i => simulation.Pressure(simulation.Locate(new("tube", 0.5 + (0.02 * i)))))];
+    }
+}
