@@ -41,6 +41,12 @@ if (args.Contains("--tomography"))
     return;
 }
 
+if (args.Contains("--arteries"))
+{
+    ArteryFigures.Print(quick ? 3 : 9);
+    return;
+}
+
 if (args.Contains("--insertion"))
 {
     InsertionFigures.Print(quick ? 20 : 200);

@@ -29,6 +29,8 @@ public sealed class ArterialSupportChecks : IReferenceChecks
     private static readonly Source SideFlow = new("Foltan et al. 2019, Perfusion: another perfusion cannula, 15 and 17 Fr arterial cannula", Certainty.Seen);
     private static readonly Source LeastFlow = new("Guideline target of 100 mL/min, quoted by a maker of flow meters", Certainty.SeenSecondHand);
 
+    private const string Order = "The source gives the order; the bound of three points is this project's.";
+
     private static readonly BodyHabitus Adult = new(40, Sex.Male, 175, 75);
 
     private static CirculationParameters Shock => CirculationPresets.Of("cardiogenic-shock").Parameters()
@@ -90,10 +92,10 @@ public sealed class ArterialSupportChecks : IReferenceChecks
             "Six points: highest saturation of heart muscle over that of the right brain", Coronary, 0, points.Max(static p => p.HeartPercent - p.BrainRightPercent), "%", Tolerance.Absolute, 0.1,
             "Never better supplied, and worse where the front lies in the arch.");
         yield return Row(
-            "The same: largest shortfall of heart muscle against the right brain", Coronary, 3, points.Max(static p => p.BrainRightPercent - p.HeartPercent), "%", Tolerance.AtLeast, 0);
+            "The same: largest shortfall of heart muscle against the right brain", Coronary, 3, points.Max(static p => p.BrainRightPercent - p.HeartPercent), "%", Tolerance.AtLeast, 0, Order);
         yield return Row("Six points: right hand over left hand", RightHand, 0, points.Max(static p => p.HandRightPercent - p.HandLeftPercent), "%", Tolerance.AtMost, 0);
-        yield return Row("The same: largest shortfall of the right hand against the left", RightHand, 3, points.Max(static p => p.HandLeftPercent - p.HandRightPercent), "%", Tolerance.AtLeast, 0);
-        yield return Row("The same: largest shortfall of the right brain against the left", RightHand, 3, points.Max(static p => p.BrainLeftPercent - p.BrainRightPercent), "%", Tolerance.AtLeast, 0);
+        yield return Row("The same: largest shortfall of the right hand against the left", RightHand, 3, points.Max(static p => p.HandLeftPercent - p.HandRightPercent), "%", Tolerance.AtLeast, 0, Order);
+        yield return Row("The same: largest shortfall of the right brain against the left", RightHand, 3, points.Max(static p => p.BrainLeftPercent - p.BrainRightPercent), "%", Tolerance.AtLeast, 0, Order);
     }
 
     private static IEnumerable<ValidationRow> Legs()

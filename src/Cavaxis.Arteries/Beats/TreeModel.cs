@@ -98,15 +98,26 @@ internal static class TreeModel
             yield break;
         }
 
-        PatientSegment[] held = [.. tree.Segments.Where(static s => BalloonSegments.Contains(s.Table.Name))];
-        double uniform = support.BalloonMl * 1e-6 / held.Sum(static s => s.LengthM);
-        foreach (PatientSegment s in held)
+        foreach ((PatientSegment s, double area) in Balloon(tree, support.BalloonMl))
         {
-            double narrowest = Math.Min(s.ProximalRadiusM, s.DistalRadiusM);
-            double area = Math.Min(uniform, 0.5 * Math.PI * narrowest * narrowest);
             yield return new LumenBody(
                 new NetworkPlace(s.Table.Name, 0), s.LengthM, time => Math.Max(1e-9, area * Inflation(numbers, time, periodS)), changes: true, SteadyTree.UsualFriction);
         }
+    }
+
+    /// <summary>Volume of a balloon that the segments are taken to hold, mL.</summary>
+    public static double BalloonHeldMl(PatientTree tree, double balloonMl) => Balloon(tree, balloonMl).Sum(static b => b.Area * b.Segment.LengthM) * 1e6;
+
+    /// <summary>Cross-section of a balloon in each segment that it lies in: the same everywhere, at most half of the lumen.</summary>
+    private static IEnumerable<(PatientSegment Segment, double Area)> Balloon(PatientTree tree, double balloonMl)
+    {
+        PatientSegment[] held = [.. tree.Segments.Where(static s => BalloonSegments.Contains(s.Table.Name))];
+        double uniform = balloonMl * 1e-6 / held.Sum(static s => s.LengthM);
+        return held.Select(s =>
+        {
+            double narrowest = Math.Min(s.ProximalRadiusM, s.DistalRadiusM);
+            return (s, Math.Min(uniform, 0.5 * Math.PI * narrowest * narrowest));
+        });
     }
 
     /// <summary>Filling of a balloon over the beat as in the circulation room: full in diastole, empty while the ventricle contracts.</summary>

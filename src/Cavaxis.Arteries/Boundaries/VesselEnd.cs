@@ -66,11 +66,11 @@ public readonly struct VesselEnd
 
     /// <summary>Area of blood at a pressure, m².</summary>
     /// <param name="pressure">Pressure, Pa.</param>
-    /// <returns>Area.</returns>
+    /// <returns>Area; not a number below the pressure at which the vessel is empty.</returns>
     public double AreaAtPressure(double pressure)
     {
         double root = (pressure - pressureOffset) / stiffness;
-        return (root * root) - bodyArea;
+        return root > 0 && root * root > bodyArea ? (root * root) - bodyArea : double.NaN;
     }
 
     /// <summary>Wave speed at an area of blood, m/s.</summary>

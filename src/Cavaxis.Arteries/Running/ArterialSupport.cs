@@ -6,6 +6,7 @@ using Cavaxis.Arteries.Limb;
 using Cavaxis.Arteries.Numbers;
 using Cavaxis.Arteries.Oxygenation;
 using Cavaxis.Arteries.Scaling;
+using Cavaxis.Arteries.Solver;
 using Cavaxis.Arteries.Tree;
 using Cavaxis.Circulation.Signals;
 using Cavaxis.Circulation.Simulation;
@@ -27,7 +28,7 @@ public static class ArterialSupport
     /// <param name="cancellation">Stops between the parts of the run.</param>
     /// <returns>The result.</returns>
     /// <exception cref="NotSettledException">The closed loop has not settled with these numbers.</exception>
-    /// <exception cref="Solver.ArterialFlowException">The flow left what the equations describe.</exception>
+    /// <exception cref="ArterialFlowException">The flow left what the equations describe.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static ArterialSupportResult Run(
         ArterialSupportRequest request, IProgress<double>? progress = null, CancellationToken cancellation = default)
@@ -58,7 +59,7 @@ public static class ArterialSupport
     /// <param name="contractilityFactors">Factors on the elastance of the left ventricle.</param>
     /// <param name="progress">Told the finished share, 0 to 1; null for none.</param>
     /// <param name="cancellation">Stops between the parts of the run.</param>
-    /// <returns>The points that settle, contractility by contractility.</returns>
+    /// <returns>The points that settle and can be computed, contractility by contractility.</returns>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static ImmutableArray<ArterialSweepPoint> Sweep(
         ArterialSupportRequest request,
@@ -86,7 +87,7 @@ public static class ArterialSupport
         {
             if (settled[i].Settled)
             {
-                found[i] = Point(points[i], contractilityFactors[i / pumpFlowsLPerMin.Count], TreeCase.Of(points[i], settled[i], cancellation));
+                found[i] = PointOf(points[i], contractilityFactors[i / pumpFlowsLPerMin.Count], settled[i], cancellation);
             }
 
             progress?.Report(0.2 + (0.8 * Interlocked.Increment(ref done) / points.Length));
@@ -94,8 +95,18 @@ public static class ArterialSupport
         return [.. found.OfType<ArterialSweepPoint>()];
     }
 
-    private static ArterialSweepPoint Point(ArterialSupportRequest request, double factor, TreeCase at)
+    private static ArterialSweepPoint? PointOf(ArterialSupportRequest request, double factor, SettledState settled, CancellationToken cancellation)
     {
+        TreeCase at;
+        try
+        {
+            at = TreeCase.Of(request, settled, cancellation);
+        }
+        catch (ArterialFlowException)
+        {
+            return null;
+        }
+
         OverBeat half = MixingReader.Reached(at.Beat, 0.5);
         double Saturation(ArterialOrgan organ) => OrganReader.MeanSaturation(organ, at.Beat, at.Blood);
         return new ArterialSweepPoint(
@@ -104,19 +115,23 @@ public static class ArterialSupport
             Saturation(ArterialOrgan.BrainLeft), Saturation(ArterialOrgan.HandRight), Saturation(ArterialOrgan.HandLeft));
     }
 
+    /// <summary>The main tree, and those varied ones that can be computed.</summary>
     private static TreeCase[] Cases(ArterialSupportRequest request, SettledState[] settled, CancellationToken cancellation)
     {
-        TreeCase[] cases = new TreeCase[settled.Length];
-        try
+        TreeCase?[] cases = new TreeCase?[settled.Length];
+        ArterialFlowException? fault = null;
+        Parallel.For(0, settled.Length, Options(cancellation), i =>
         {
-            Parallel.For(0, settled.Length, Options(cancellation), i => cases[i] = TreeCase.Of(request, settled[i], cancellation));
-        }
-        catch (AggregateException all) when (all.InnerExceptions.Count > 0)
-        {
-            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Capture(all.InnerExceptions[0]).Throw();
-        }
-
-        return cases;
+            try
+            {
+                cases[i] = TreeCase.Of(request, settled[i], cancellation);
+            }
+            catch (ArterialFlowException beyond)
+            {
+                fault = i == 0 ? beyond : fault;
+            }
+        });
+        return fault is null ? [.. cases.OfType<TreeCase>()] : throw fault;
     }
 
     private static ParallelOptions Options(CancellationToken cancellation) =>
@@ -134,7 +149,7 @@ public static class ArterialSupport
             Heart(main), [.. ArteryReader.Of(beat, blood, request.Return)], organs,
             request.Return is null ? null : MixingReader.Of(beat, [.. varied.Select(static v => v.Beat)]),
             [Leg(request, main, BodySide.Right), Leg(request, main, BodySide.Left)],
-            SamplingReader.Of(organs, request.Return, native), ResultWords.Varied(request.Return is not null && request.WithIntervals), ResultWords.NotModelled(request),
+            SamplingReader.Of(organs, request.Return, native), ResultWords.Varied(request.Return is not null && request.WithIntervals, varied.Length), ResultWords.NotModelled(request, main.Tree),
             [ArterialTable.BuiltIn.Source, .. ArterialNumbers.All.Select(static n => new Source(n.Meaning + " " + n.Source, n.Certainty))],
             new SettlingRecord(beat.Beats, beat.FlowChange, beat.TransportBeats, beat.BloodSettled, Imbalance(beat, blood), beat.Cells, beat.StepsPerBeat));
     }

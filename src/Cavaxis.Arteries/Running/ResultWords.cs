@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Cavaxis.Arteries.Beats;
 using Cavaxis.Arteries.Numbers;
 using Cavaxis.Arteries.Scaling;
 using Cavaxis.Arteries.Support;
@@ -18,6 +19,7 @@ internal static class ResultWords
         "Collaterals around the groin are left out: a leg behind a cannula that fills the artery may get more than given.",
         "The jet of the cannula's tip does not push: its momentum is left out.",
         "The coronary arteries are two short outlets without the squeeze of the heart muscle; their flow is too even over the beat.",
+        "Carbon dioxide is not carried through the tree.",
         "Arterioles do not adapt to pressure or to oxygen; narrowed or diseased arteries are not known unless measured.",
     ];
 
@@ -44,8 +46,9 @@ internal static class ResultWords
     }
 
     /// <summary>What was varied for the intervals.</summary>
-    public static ImmutableArray<string> Varied(bool supported) => !supported ? [] :
+    public static ImmutableArray<string> Varied(bool supported, int computed) => !supported ? [] :
     [
+        .. computed < 2 ? (string[])["One of the varied cases could not be computed: the intervals of mixing zone and saturations rest on the other alone."] : [],
         string.Create(
             CultureInfo.InvariantCulture,
             $"Contractility of the left ventricle by {100 * ArterialNumbers.Value(ArterialConstant.ContractilityVaried):F0} % and pump flow by {100 * ArterialNumbers.Value(ArterialConstant.PumpFlowVaried):F0} % (one standard deviation each), together and against each other: mixing zone and saturations."),
@@ -54,13 +57,20 @@ internal static class ResultWords
     ];
 
     /// <summary>What was left out.</summary>
-    public static ImmutableArray<string> NotModelled(ArterialSupportRequest request)
+    public static ImmutableArray<string> NotModelled(ArterialSupportRequest request, PatientTree tree)
     {
         List<string> more = [];
         CirculationParameters p = request.Circulation;
         if (p[VentFlowLPerMin] > 0 || p[TransvalvularFlowLPerMin] > 0)
         {
             more.Add("A vent or a pump across the aortic valve acts on the closed loop only, not on the tree.");
+        }
+
+        double held = TreeModel.BalloonHeldMl(tree, p[BalloonVolumeMl]);
+        if (held < p[BalloonVolumeMl] - 0.5)
+        {
+            more.Add(string.Create(
+                CultureInfo.InvariantCulture, $"Of the balloon's {p[BalloonVolumeMl]:F0} mL the tree moves {held:F0} mL: it fills at most half of the model's aorta."));
         }
 
         if (p[ReflexGain] > 0)

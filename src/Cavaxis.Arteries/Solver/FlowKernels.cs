@@ -18,6 +18,9 @@ internal static class FlowKernels
     /// </summary>
     private const double SmallJump = 100;
 
+    /// <summary>At a face the lumen is at least this part of that in the cell: keeps steep states positive, and touches no other.</summary>
+    private const double LeastPart = 0.1;
+
     /// <summary>Pressure and flow of every cell.</summary>
     /// <param name="g">Grid.</param>
     /// <param name="s">State.</param>
@@ -66,7 +69,7 @@ internal static class FlowKernels
         ref double bodyHalf = ref At(s.BodyHalf), bodyRate = ref At(s.BodyRate), drag = ref At(s.Drag);
         ref double wallRise = ref At(s.WallRise), slowness = ref At(s.Slowness), softness = ref At(g.Softness), rootSlope = ref At(g.RootSlope), rootReference = ref At(g.RootReference), stiffnessSlope = ref At(g.StiffnessSlope), perDx = ref At(g.PerDx);
         ref double faceSoftness = ref At(g.FaceSoftness), faceOffset = ref At(g.FaceOffset);
-        V smallSquare = new(SmallJump * SmallJump), small = new(SmallJump / density);
+        V least = new(LeastPart), smallSquare = new(SmallJump * SmallJump), small = new(SmallJump / density);
         V half = new(0.5), two = new(2.0), perDensity = new(1 / density), halfStep = new(0.5 * timeStep);
         ref double am = ref At(s.AreaMinus), qm = ref At(s.FlowMinus), hm = ref At(s.HeadMinus), ym = ref At(s.AdmittanceMinus);
         ref double ap = ref At(s.AreaPlus), qp = ref At(s.FlowPlus), hp = ref At(s.HeadPlus), yp = ref At(s.AdmittancePlus);
@@ -83,16 +86,16 @@ internal static class FlowKernels
             V qt = (square * shape) - (two * u * qx) - (((a * perDensity) - (two * square * r * Load(ref softness, i))) * px) - (Load(ref drag, i) * u);
             V pMiddle = p + (halfStep * pt), qMiddle = q + (halfStep * qt), pHalf = half * dp, qHalf = half * dq, b = Load(ref bodyHalf, i);
             V pFace = pMiddle - pHalf, qFace = qMiddle - qHalf;
-            V rFace = (pFace - Load(ref faceOffset, i)) * Load(ref faceSoftness, i);
-            V aFace = (rFace * rFace) - b, uFace = qFace / aFace;
+            V rFace = Vector.Max((pFace - Load(ref faceOffset, i)) * Load(ref faceSoftness, i), least * r);
+            V aFace = Vector.Max((rFace * rFace) - b, least * a), uFace = qFace / aFace;
             aFace.StoreUnsafe(ref am, i);
             qFace.StoreUnsafe(ref qm, i);
             ((half * uFace * uFace) + (pFace * perDensity)).StoreUnsafe(ref hm, i);
             (aFace * slow).StoreUnsafe(ref ym, i);
             pFace = pMiddle + pHalf;
             qFace = qMiddle + qHalf;
-            rFace = (pFace - Load(ref faceOffset, i + 1)) * Load(ref faceSoftness, i + 1);
-            aFace = (rFace * rFace) - b;
+            rFace = Vector.Max((pFace - Load(ref faceOffset, i + 1)) * Load(ref faceSoftness, i + 1), least * r);
+            aFace = Vector.Max((rFace * rFace) - b, least * a);
             uFace = qFace / aFace;
             aFace.StoreUnsafe(ref ap, i);
             qFace.StoreUnsafe(ref qp, i);

@@ -113,7 +113,7 @@ public class ArterialSupportTests
     }
 
     [Fact]
-    public void A_balloon_raises_diastolic_pressure()
+    public void A_balloon_widens_the_pulse_of_the_aorta()
     {
         ArterialSupportResult balloon = ArterialSupport.Run(new ArterialSupportRequest(Shock.With(BalloonVolumeMl, 30), SampleTrees.Adult, Femoral, 2.5) { WithIntervals = false });
         OverBeat with = balloon.Arteries.First(static a => a.Name == "ascending_aorta").PressureMmHg;

@@ -68,8 +68,8 @@ public class SolverTests
     {
         ArterialSimulation simulation = new(new ArterialSetup(
             new([new("narrow", "in", "out", 0.2, 0.002, 0.002, 0.0002, 0.0002, 2e5, 0)], new BloodFluid(1060, 0.004, 9)),
-            [new("in", new FlowInlet(static t => 1e-3 * t)), new("out", new PressureEnd(static _ => 0))],
-            0));
+            [new("in", new PressureEnd(static _ => 5000)), new("out", new PressureEnd(static t => 5000 - (20_000 * t)))],
+            5000));
         ArterialFlowException fault = Assert.Throws<ArterialFlowException>(() => simulation.Advance(5));
         Assert.Equal("narrow", fault.Place.Segment);
         Assert.InRange(fault.Time, 0.001, 5);

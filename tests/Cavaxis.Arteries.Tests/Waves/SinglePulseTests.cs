@@ -13,11 +13,14 @@ public class SinglePulseTests(ITestOutputHelper output)
         (double time, double pressure) = SinglePulse.Highest(simulation, 2, 0.30, 0.45);
         (double later, double pressureThere) = SinglePulse.Highest(simulation, 5, 0.80, 0.92);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"2 m: {time:F5} s, {pressure:F4} Pa; 5 m: {later:F5} s, {pressureThere:F4} Pa; speed {3 / (later - time):F5} m/s"));
-        Assert.Equal(0.3740, time, 0.0003);
-        Assert.Equal(0.8601, later, 0.0003);
-        Assert.Equal(SinglePulse.HighestPressure, pressure, 0.005 * SinglePulse.HighestPressure);
-        Assert.Equal(SinglePulse.HighestPressure, pressureThere, 0.01 * SinglePulse.HighestPressure);
-        Assert.Equal(SinglePulse.WaveSpeed, 3 / (later - time), 0.002);
+
+        // The crest of a simple wave runs at c + U + U/4: faster than a small wave by 5/4 of its velocity, Q/A = 1e-6 m³/s over π cm².
+        double crest = SinglePulse.WaveSpeed + (1.25 * 1e-6 / (Math.PI * 1e-4));
+        Assert.Equal(0.3740, time, 0.0006);
+        Assert.Equal(0.8601, later, 0.0006);
+        Assert.Equal(SinglePulse.HighestPressure, pressure, 0.003 * SinglePulse.HighestPressure);
+        Assert.Equal(SinglePulse.HighestPressure, pressureThere, 0.004 * SinglePulse.HighestPressure);
+        Assert.Equal(crest, 3 / (later - time), 0.001);
     }
 
     [Theory]
