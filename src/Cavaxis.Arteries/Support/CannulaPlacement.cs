@@ -17,6 +17,9 @@ public sealed record CannulaPlacement(
 {
     private const double PerfusionTipM = 0.03;
 
+    /// <summary>Tapered tip with its side holes, which leaves the lumen to the blood that comes out of it, m.</summary>
+    private const double TipLengthM = 0.015;
+
     /// <summary>Lays a cannula from the middle of the access artery against the flow, as far as it reaches.</summary>
     /// <param name="tree">The patient's tree.</param>
     /// <param name="entry">How the blood enters.</param>
@@ -52,7 +55,7 @@ public sealed record CannulaPlacement(
 
         int perfusion = IndexOf(tree, entry.IsFemoral ? $"femoral_{side}_II" : "brachial_" + side);
         return new CannulaPlacement(
-            at, place, pieces.ToImmutable(), ratio, perfusion, Math.Min(PerfusionTipM, 0.5 * tree.Segments[perfusion].LengthM));
+            at, place, WithoutTip(pieces), ratio, perfusion, Math.Min(PerfusionTipM, 0.5 * tree.Segments[perfusion].LengthM));
     }
 
     /// <summary>The tree with the arteries that the cannula stretches made stiffer.</summary>
@@ -67,6 +70,19 @@ public sealed record CannulaPlacement(
                 ? s with { ModulusPa = s.ModulusPa * ArterialNumbers.Value(WallStiffening) }
                 : s)],
         };
+    }
+
+    private static ImmutableArray<FilledPiece> WithoutTip(ImmutableArray<FilledPiece>.Builder pieces)
+    {
+        if (pieces.Count == 0)
+        {
+            return [];
+        }
+
+        FilledPiece last = pieces[^1];
+        double kept = last.LengthM - TipLengthM;
+        pieces.RemoveAt(pieces.Count - 1);
+        return kept > 1e-3 ? [.. pieces, last with { FromM = last.FromM + TipLengthM, LengthM = kept }] : pieces.ToImmutable();
     }
 
     private bool IsTight(PatientSegment segment, int index)

@@ -35,7 +35,7 @@ public class SteadyLegTests
         PatientTree tree = SampleTrees.Of();
         CannulaPlacement placement = CannulaPlacement.Of(tree, new ArterialReturn(AccessArtery.FemoralLeft, Cannula("17fr")));
         Assert.Contains("iliac_L", tree.Segments[placement.TipSegment].Table.Name, StringComparison.Ordinal);
-        Assert.Equal(0.12, placement.Pieces.Sum(static p => p.LengthM), 0.001);
+        Assert.InRange(placement.Pieces.Sum(static p => p.LengthM), 0.10, 0.12);
     }
 
     [Fact]
