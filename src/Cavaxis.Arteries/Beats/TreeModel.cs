@@ -13,6 +13,10 @@ namespace Cavaxis.Arteries.Beats;
 internal static class TreeModel
 {
     private const double CellM = 0.01;
+
+    /// <summary>The pump starts over this time, so that its first push is no shock wave in a narrow artery, s.</summary>
+    private const double StartS = 0.5;
+
     private static readonly string[] BalloonSegments = ["thoracic_aorta_I", "thoracic_aorta_II", "thoracic_aorta_III", "thoracic_aorta_IV", "thoracic_aorta_V", "thoracic_aorta_VI", "abdominal_aorta_I"];
 
     /// <summary>Everything that a simulation starts from, and the tree with the arteries around the cannula.</summary>
@@ -75,12 +79,14 @@ internal static class TreeModel
         }
 
         ConstantBlood membrane = new(1);
-        yield return new PointSource(Place(tree, placement.TipSegment, placement.TipM), time => Pump(time) - perfusion, membrane);
+        yield return new PointSource(Place(tree, placement.TipSegment, placement.TipM), time => Start(time) * (Pump(time) - perfusion), membrane);
         if (perfusion > 0)
         {
-            yield return new PointSource(Place(tree, placement.PerfusionSegment, placement.PerfusionM), _ => perfusion, membrane);
+            yield return new PointSource(Place(tree, placement.PerfusionSegment, placement.PerfusionM), time => Start(time) * perfusion, membrane);
         }
     }
+
+    private static double Start(double time) => Smooth(Math.Min(1, time / StartS));
 
     private static NetworkPlace Place(PatientTree tree, int segment, double at) =>
         new(tree.Segments[segment].Table.Name, Math.Clamp(at, 0, tree.Segments[segment].LengthM));
