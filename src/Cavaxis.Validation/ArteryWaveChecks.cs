@@ -13,10 +13,13 @@ public sealed class ArteryWaveChecks : IReferenceChecks
     private const double PulseFlow = 1e-6;
     private const double PulseTime = 0.05;
     private const double Radius = 0.01;
+    private const double Frequency = 10 * Math.PI;
+    private const double WallViscosity = 1000;
 
     private static readonly Source Pulse = new("Boileau et al. 2015, Int J Numer Meth Biomed Engng 31:e02732, case 1; linear theory on its parameters", Certainty.Derived);
     private static readonly Source Simple = new("Simple wave of the tube law: its crest runs at c + 5U/4", Certainty.ClosedForm);
     private static readonly Source Fork = new("Reflection at a fork, (Y0 - 2 Y1)/(Y0 + 2 Y1), on case 4 of Boileau et al. 2015", Certainty.Derived);
+    private static readonly Source Voigt = new("Harmonic wave in a tube with a Voigt wall: modulus E (1 + i w phi/E)", Certainty.ClosedForm);
     private static readonly Source Exact = new("Exact theory of the scheme: second order, well balanced", Certainty.ClosedForm);
 
     /// <inheritdoc/>
@@ -40,6 +43,7 @@ public sealed class ArteryWaveChecks : IReferenceChecks
         }
 
         yield return Row("Part of a small pulse that a fork sends back", Fork, 0.0972, Reflected(), "1", Tolerance.Absolute, 5e-4);
+        yield return Row("Part of a wave of 5 Hz that a viscous wall leaves over 2 m", Voigt, ViscousTheory(speed), ViscousLoss(), "1", Tolerance.Relative, 0.01);
         yield return Row("Order of convergence on the pulse with friction, cells of 10 to 2.5 mm", Exact, 1.9, Order(), "1", Tolerance.AtLeast, 0);
         yield return Row("Fastest blood after 1 s of rest in tapered and stiffened vessels with a body in one", Exact, 1e-12, FastestAtRest(), "m/s", Tolerance.AtMost, 0);
     }
@@ -108,6 +112,34 @@ public sealed class ArteryWaveChecks : IReferenceChecks
         })];
         double[] differences = [.. runs.Zip(runs.Skip(1), static (coarse, fine) => coarse.Zip(fine, static (a, b) => Math.Abs(a - b)).Sum())];
         return Math.Log2(differences[0] / differences[1]);
+    }
+
+    private static double ViscousLoss()
+    {
+        const double From = 1, To = 3;
+        ArterialSimulation simulation = new(new ArterialSetup(
+            new ArterialNetwork([new("tube", "in", "out", 10, Radius, Radius, 0.0015, 0.0015, 400e3, 0, WallViscosity)], new BloodFluid(1050, 0, 9)),
+            [new("in", new FlowInlet(static t => 1e-7 * Math.Sin(Frequency * t) * Math.Min(1, 5 * t))), new("out", new NonReflectingEnd(0))],
+            0)
+        { CellLength = 0.01 });
+        simulation.Advance(1.2);
+        ArterialProbe near = simulation.Locate(new("tube", From)), far = simulation.Locate(new("tube", To));
+        double atNear = 0, atFar = 0;
+        while (simulation.Time < 1.6)
+        {
+            simulation.Advance(0.001);
+            atNear = Math.Max(atNear, simulation.Flow(near));
+            atFar = Math.Max(atFar, simulation.Flow(far));
+        }
+
+        return atFar / atNear;
+    }
+
+    private static double ViscousTheory(double speed)
+    {
+        // Modulus E (1 + i w phi/E): k = (w/c)/sqrt(1 + i w phi/E), the part left over 2 m is exp(2 Im k).
+        System.Numerics.Complex k = Frequency / speed / System.Numerics.Complex.Sqrt(new System.Numerics.Complex(1, Frequency * WallViscosity / 400e3));
+        return Math.Exp(2 * k.Imaginary);
     }
 
     private static double FastestAtRest()

@@ -10,7 +10,7 @@ namespace Cavaxis.Arteries.Solver;
 internal sealed class JunctionSolver
 {
     private const int MostIterations = 30;
-    private const double SmallChange = 1e-2;
+    private const double SmallChange = 1e-3;
     private readonly CellGrid grid;
     private readonly double density;
     private readonly int[] nodes;

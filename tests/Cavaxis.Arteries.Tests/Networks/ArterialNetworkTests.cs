@@ -24,8 +24,8 @@ public class ArterialNetworkTests
         AssertFault("x.distalNode", () => new ArterialNetwork([Tube("x", "a", "a")], Blood));
         AssertFault("segments", () => new ArterialNetwork([Tube("x", "a", "b"), Tube("y", "c", "d")], Blood));
         ArterialNetwork network = new([Tube("x", "a", "b")], Blood);
-        AssertFault("segment", () => network.Locate(new("y", 0)));
-        AssertFault("x.distance (m)", () => network.Locate(new("x", 0.3)));
+        AssertFault("segment", () => network.Locate(new NetworkPlace("y", 0)));
+        AssertFault("x.distance (m)", () => network.Locate(new NetworkPlace("x", 0.3)));
     }
 
     [Theory]
@@ -66,5 +66,5 @@ public class ArterialNetworkTests
 
     private static ArterialSegment Tube(string name, string from, string to) => new(name, from, to, 0.1, 0.01, 0.01, 0.001, 0.001, 4e5, 0);
 
-    private static void AssertFault(string field, Action act) => Assert.Equal(field, Assert.Throws<InputFaultException>(act).Faults[0].Field);
+    private static void AssertFault(string field, Func<object> act) => Assert.Equal(field, Assert.Throws<InputFaultException>(act).Faults[0].Field);
 }

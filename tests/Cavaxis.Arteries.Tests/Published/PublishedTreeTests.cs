@@ -40,6 +40,48 @@ public class PublishedTreeTests(ITestOutputHelper output)
         AssertVolumes(simulation);
     }
 
+    [Fact]
+    public void Coarse_cells_give_the_waves_of_fine_ones()
+    {
+        if (ReferenceData.IsMissing)
+        {
+            return;
+        }
+
+        NetworkPlace[] places = [new("aortic_arch_I", 0), new("abdominal_aorta_IV", 0.02), new("femoral_R_II", 0.15), new("radial_L", 0.15)];
+        double[][] fine = Waves(0.0025, 2, places), coarse = Waves(0.01, 1, places), middle = Waves(0.005, 1, places);
+        for (int p = 0; p < places.Length; p++)
+        {
+            double high = fine[p].Max(), range = high - fine[p].Min();
+            double far = fine[p].Zip(coarse[p], static (a, b) => Math.Abs(a - b)).Max() / range, near = fine[p].Zip(middle[p], static (a, b) => Math.Abs(a - b)).Max() / range;
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{places[p].Segment}: largest difference of pressure from 2.5 mm, of the pulse pressure {range / 1000:F2} kPa: 10 mm {100 * far:F2} %, 5 mm {100 * near:F2} %"));
+            Assert.InRange(far, 0, 0.02);
+        }
+    }
+
+    private static double[][] Waves(double cellLength, int fewestCells, NetworkPlace[] places)
+    {
+        PeriodicWave wave = ReferenceData.Inflow("openbf/adan56_inlet.dat");
+        ArterialSimulation simulation = new(new ArterialSetup(
+            PublishedTrees.Adult(),
+            [new("root", new FlowInlet(wave.At)), .. PublishedTrees.AdultEnds().Select(static e => new EndSpecification(e.Node, new Windkessel(e.Proximal, e.Distal, e.Compliance, 0, 13_430)))],
+            13_430)
+        { CellLength = cellLength, FewestCells = fewestCells });
+        simulation.Advance(8);
+        ArterialProbe[] probes = [.. places.Select(simulation.Locate)];
+        double[][] waves = [.. places.Select(static _ => new double[200])];
+        for (int i = 0; i < 200; i++)
+        {
+            simulation.Advance(0.005);
+            for (int p = 0; p < probes.Length; p++)
+            {
+                waves[p][i] = simulation.Pressure(probes[p]);
+            }
+        }
+
+        return waves;
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(3000)]

@@ -1,4 +1,3 @@
-using Cavaxis.Arteries.Boundaries;
 using Cavaxis.Arteries.Network;
 using Cavaxis.Arteries.Tests.References;
 

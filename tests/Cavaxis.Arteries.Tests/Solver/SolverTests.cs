@@ -100,7 +100,7 @@ public class SolverTests
         AssertFault("right.body end (m)", () => new ArterialSimulation(good with { Bodies = [new LumenBody(new("right", 0.1), 1, static _ => 1e-6, false)] }));
     }
 
-    private static void AssertFault(string field, Action act) => Assert.Equal(field, Assert.Throws<InputFaultException>(act).Faults[0].Field);
+    private static void AssertFault(string field, Func<object> act) => Assert.Equal(field, Assert.Throws<InputFaultException>(act).Faults[0].Field);
 
     private static ArterialSimulation Chain(bool turned) => new(new ArterialSetup(
         new(

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Cavaxis.Arteries.Boundaries;
+using Cavaxis.Arteries.Grid;
 using Cavaxis.Arteries.Network;
 using Cavaxis.Arteries.Solver;
 using Xunit.Abstractions;
@@ -20,6 +21,40 @@ public class JunctionTests(ITestOutputHelper output)
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"reflected {returning / coming:F5}, passed {through / coming:F5}"));
         Assert.Equal(Reflection, returning / coming, 0.0005);
         Assert.Equal(1 + Reflection, through / coming, 0.003);
+    }
+
+    [Theory]
+    [InlineData(1.02)]
+    [InlineData(1.6)]
+    [InlineData(0.6)]
+    public void A_steep_wave_at_a_fork_keeps_mass_total_pressure_and_what_arrives(double jump)
+    {
+        ArterialSimulation simulation = Fork(0);
+        CellGrid grid = simulation.Grid;
+        for (int i = 0; i < grid.Count[0]; i++)
+        {
+            simulation.State.Area[grid.Start[0] + i] *= jump;
+        }
+
+        simulation.Advance(1e-5);
+        double[] flow = simulation.State.FaceFlow, head = simulation.State.FaceHead;
+        int parent = grid.FaceOf(new(0, true)), right = grid.FaceOf(new(1, false)), left = grid.FaceOf(new(2, false));
+        Assert.Equal(flow[parent], flow[right] + flow[left], 1e-12 * Math.Abs(flow[parent]));
+        Assert.Equal(head[parent], head[right]);
+        Assert.Equal(head[parent], head[left]);
+
+        // The parent's invariant U + 4c and its head fix area and flow: found here by bisection.
+        double stiffness = simulation.Network.Segments[0].Stiffness(0), rest = TubeLaw.Area(0.0086);
+        double Speed(double area) => TubeLaw.WaveSpeed(stiffness, area, 1060);
+        double low = 0.3 * rest, high = 3 * rest;
+        for (int i = 0; i < 200; i++)
+        {
+            double area = 0.5 * (low + high), velocity = 4 * (Speed(rest * jump) - Speed(area));
+            bool tooMuch = (0.5 * velocity * velocity) + (stiffness * (Math.Sqrt(area) - Math.Sqrt(rest)) / 1060) > head[parent];
+            (low, high) = tooMuch ? (low, area) : (area, high);
+        }
+
+        Assert.Equal(low * 4 * (Speed(rest * jump) - Speed(low)), flow[parent], 1e-6 * Math.Abs(flow[parent]));
     }
 
     [Fact]

@@ -1,4 +1,7 @@
 using System.Globalization;
+using System.Numerics;
+using Cavaxis.Arteries.Boundaries;
+using Cavaxis.Arteries.Network;
 using Cavaxis.Arteries.Solver;
 using Xunit.Abstractions;
 
@@ -45,6 +48,31 @@ public class SinglePulseTests(ITestOutputHelper output)
         {
             Assert.InRange(Math.Abs(simulation.Pressure(simulation.Locate(new("tube", place)))), 0, 0.01);
         }
+    }
+
+    [Fact]
+    public void A_viscous_wall_damps_a_wave_as_its_complex_modulus_says()
+    {
+        const double Frequency = 10 * Math.PI, WallViscosity = 1000;
+        const double From = 1, To = 3;
+        ArterialSimulation simulation = new(new ArterialSetup(
+            new([new("tube", "in", "out", 10, 0.01, 0.01, 0.0015, 0.0015, 400e3, 0, WallViscosity)], new BloodFluid(1050, 0, 9)),
+            [new("in", new FlowInlet(static t => 1e-7 * Math.Sin(Frequency * t) * Math.Min(1, 5 * t))), new("out", new NonReflectingEnd(0))],
+            0)
+        { CellLength = 0.01 });
+        simulation.Advance(1.2);
+        ArterialProbe near = simulation.Locate(new("tube", From)), far = simulation.Locate(new("tube", To));
+        double atNear = 0, atFar = 0;
+        while (simulation.Time < 1.6)
+        {
+            simulation.Advance(0.001);
+            atNear = Math.Max(atNear, simulation.Flow(near));
+            atFar = Math.Max(atFar, simulation.Flow(far));
+        }
+
+        // Modulus E (1 + i w phi/E): k = (w/c)/sqrt(1 + i w phi/E), the part left over 2 m is exp(2 Im k).
+        Complex k = Frequency / SinglePulse.WaveSpeed / Complex.Sqrt(new Complex(1, Frequency * WallViscosity / 400e3));
+        Assert.Equal(Math.Exp(2 * k.Imaginary), atFar / atNear, 0.005);
     }
 
     [Fact]
