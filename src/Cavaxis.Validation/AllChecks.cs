@@ -9,7 +9,7 @@ public static class AllChecks
         new CirculationChecks(), new PigChecks(), new RecirculationChecks(), new PlanningChecks(), new PlanningRapidChecks(), new CourseGasExchangeChecks(), new CourseCriteriaChecks(), new CourseOutcomeChecks(),
         new MechanicsRodChecks(), new MechanicsStabilityChecks(), new MechanicsContactChecks(), new MechanicsTubeChecks(), new MechanicsRingChecks(), new MechanicsHelixChecks(),
         new ImagingMeasurementChecks(), new ImagingFlowChecks(), new ImagingEchoChecks(), new ImagingTomographyChecks(),
-        new ArteryWaveChecks(), new ArteryBalanceChecks(),
+        new ArteryWaveChecks(), new ArteryBalanceChecks(), new ArterialSupportChecks(),
     ];
 
     /// <summary>Computes every row now.</summary>
