@@ -39,4 +39,8 @@ public sealed record ArterialSupportResult(
     ImmutableArray<string> Varied,
     ImmutableArray<string> NotModelled,
     ImmutableArray<Source> Sources,
-    SettlingRecord Settling);
+    SettlingRecord Settling)
+{
+    /// <summary>Identifier of the segment by which the pump returns; null without support. A side graft fills nothing of it.</summary>
+    public string? ReturnSegment { get; init; }
+}

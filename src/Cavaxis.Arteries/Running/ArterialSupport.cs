@@ -151,7 +151,10 @@ public static class ArterialSupport
             [Leg(request, main, BodySide.Right), Leg(request, main, BodySide.Left)],
             SamplingReader.Of(organs, request.Return, native), ResultWords.Varied(request.Return is not null && request.WithIntervals, varied.Length), ResultWords.NotModelled(request, main.Tree),
             [ArterialTable.BuiltIn.Source, .. ArterialNumbers.All.Select(static n => new Source(n.Meaning + " " + n.Source, n.Certainty))],
-            new SettlingRecord(beat.Beats, beat.FlowChange, beat.TransportBeats, beat.BloodSettled, Imbalance(beat, blood), beat.Cells, beat.StepsPerBeat));
+            new SettlingRecord(beat.Beats, beat.FlowChange, beat.TransportBeats, beat.BloodSettled, Imbalance(beat, blood), beat.Cells, beat.StepsPerBeat))
+        {
+            ReturnSegment = request.Return?.EntrySegment,
+        };
     }
 
     /// <summary>Oxygen is native content times volume plus the difference times the membrane's part: so are their errors.</summary>

@@ -15,4 +15,7 @@ public sealed record ArterialReturn(AccessArtery Artery, Cannula Cannula, bool S
 
     /// <summary>R or L, as the segments of the table end.</summary>
     public string SideLetter => Artery is AccessArtery.FemoralRight or AccessArtery.AxillaryRight ? "R" : "L";
+
+    /// <summary>Identifier of the segment that it enters.</summary>
+    public string EntrySegment => IsFemoral ? $"femoral_{SideLetter}_I" : "axillary_" + SideLetter;
 }

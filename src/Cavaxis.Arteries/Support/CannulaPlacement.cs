@@ -30,8 +30,8 @@ public sealed record CannulaPlacement(
         ArgumentNullException.ThrowIfNull(entry);
         string side = entry.SideLetter;
         string[] path = entry.IsFemoral
-            ? [$"femoral_{side}_I", "external_iliac_" + side, "common_iliac_" + side]
-            : ["axillary_" + side, $"subclavian_{side}_II"];
+            ? [entry.EntrySegment, "external_iliac_" + side, "common_iliac_" + side]
+            : [entry.EntrySegment, $"subclavian_{side}_II"];
         double left = Math.Max(0, (entry.Cannula.InsertableLengthMm * 1e-3) - (ArterialNumbers.Value(CannulaTrackCm) * 1e-2));
         double outer = entry.Cannula.OuterDiameterMm * 1e-3;
         ImmutableArray<FilledPiece>.Builder pieces = ImmutableArray.CreateBuilder<FilledPiece>();

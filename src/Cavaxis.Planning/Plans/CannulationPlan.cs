@@ -45,6 +45,9 @@ public sealed record CannulationPlan(
     /// <summary>How wire and cannulae go in; null where that was not tried.</summary>
     public InsertionGlance? Insertion { get; init; }
 
+    /// <summary>What the arterial tree says of it; null where that was not computed, or nothing returns to an artery.</summary>
+    public ArterialGlance? Arteries { get; init; }
+
     /// <summary>True when a finding forbids going ahead.</summary>
     public bool HasStop => Findings.Any(finding => finding.Grade == FindingGrade.Stop);
 

@@ -38,7 +38,22 @@ public static class OutlookSentences
         }
 
         sentences.Add(FormattableString.Invariant($"Calculated on {outlook.Members - outlook.NotSettled} patients who agree with the case{(outlook.NotSettled > 0 ? FormattableString.Invariant($" ({outlook.NotSettled} more did not come to rest)") : string.Empty)}; median and 90 % interval."));
-        return sentences;
+        return [.. sentences, .. Arteries(plan.Arteries)];
+    }
+
+    private static IEnumerable<string> Arteries(ArterialGlance? glance)
+    {
+        if (glance is null)
+        {
+            yield break;
+        }
+
+        string half = glance.HalfCm is { } cm ? FormattableString.Invariant($", half from each at {Interval(cm, "F0")} cm from the aortic valve") : string.Empty;
+        yield return FormattableString.Invariant($"Arterial tree: blood of heart and pump meet {glance.MeetingInWords}{half}; saturation of the blood to the heart muscle {Interval(glance.HeartSaturationPercent, "F0")} %, to the right hand {Interval(glance.RightHandSaturationPercent, "F0")} %.");
+        if (glance.CannulatedLegInWords.Length > 0)
+        {
+            yield return $"{(glance.LegIsInWant ? "LEG IN WANT: " : string.Empty)}{glance.CannulatedLegInWords}";
+        }
     }
 
     private static string Interval(Estimate e, string format) => string.Create(

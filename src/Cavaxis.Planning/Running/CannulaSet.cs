@@ -139,7 +139,8 @@ internal sealed class CannulaSet
         return [.. list.Select((device, i) => (device, flow * flows[i] / sum))];
     }
 
-    private static Cannula Usual(CannulaRole role, double flow, double arterialShare, DeviceCatalogue catalogue, Fluid blood)
+    /// <summary>What stands in for a role that the case does not name: the smallest of the catalogue with a usual drop at this flow.</summary>
+    internal static Cannula Usual(CannulaRole role, double flow, double arterialShare, DeviceCatalogue catalogue, Fluid blood)
     {
         (CannulaFamily[] families, LumenPurpose purpose, double share, double acceptable) = role switch
         {

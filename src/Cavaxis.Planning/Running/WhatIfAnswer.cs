@@ -43,4 +43,7 @@ public sealed record WhatIfAnswer(
 {
     /// <summary>Version of the output format.</summary>
     public const int CurrentVersion = 1;
+
+    /// <summary>What the change would do in the arterial tree; null where that was not asked for or nothing returns to an artery.</summary>
+    public ArterialChange? Arteries { get; init; }
 }
