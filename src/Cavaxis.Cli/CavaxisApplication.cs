@@ -104,6 +104,10 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
             configuration.AddCommand<InsertionCommand>("insertion")
                 .WithDescription("Bring wire and cannulae of a plan into sampled curved anatomies: where they end, what goes wrong first, what would change it.")
                 .WithExample("insertion", "demo/tall-man-severe-lung-failure.json", "--plan", "12", "--wire", "stiff");
+            configuration.AddCommand<ArteriesCommand>("arteries")
+                .WithDescription("Who gets which blood on arterial support: where the two flows meet over the beat, oxygen at heart, brain, hands, kidneys and legs, and whether the legs are supplied.")
+                .WithExample("arteries", "demo/running-veno-arterial.json", "--drawing", "arteries.svg")
+                .WithExample("arteries", "case.json", "--flow", "2", "--flow", "4", "--strength", "0.5", "--strength", "2");
             configuration.AddBranch(CannulaBranch, branch =>
             {
                 branch.SetDescription("The catalogue of generic devices, and devices of your own.");
@@ -114,7 +118,7 @@ public sealed class CavaxisApplication(CommandOutput output, SecretReader? secre
             configuration.AddCommand<ValidateCommand>("validate")
                 .WithDescription("Compare the computation with published values and print the table.");
             configuration.AddCommand<SchemaCommand>("schema")
-                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif, insertion, scene, rapid or rapid-criteria.");
+                .WithDescription("Print a JSON Schema: case, plan, rules, circulation, calibration, whatif, insertion, arteries, scene, rapid or rapid-criteria.");
             EchoVerbTable.AddTo(configuration);
             RapidVerbTable.AddTo(configuration);
             RecordVerbTable.AddTo(configuration, SheetVerbTable.AddTo);

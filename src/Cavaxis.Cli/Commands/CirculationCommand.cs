@@ -5,6 +5,7 @@ using Cavaxis.Cli.Output;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Running;
 using Cavaxis.Quantities.Faults;
+using Cavaxis.Reports.CirculationReports;
 using Spectre.Console.Cli;
 
 namespace Cavaxis.Cli.Commands;
@@ -21,7 +22,7 @@ public sealed class CirculationCommand(CommandOutput output) : Command<Circulati
     {
         ArgumentNullException.ThrowIfNull(settings);
         double? seconds = Seconds(settings.Seconds);
-        PlotFile? plot = settings.PlotPath is null ? null : PlotFile.For(settings.PlotPath);
+        PictureFile? plot = settings.PlotPath is null ? null : PictureFile.For("--plot", settings.PlotPath, "circulation");
         CaseFile? file = settings.CasePath is null ? null : CaseInput.Read(settings.CasePath);
         if (file is null && !settings.Parameters)
         {
@@ -57,7 +58,7 @@ public sealed class CirculationCommand(CommandOutput output) : Command<Circulati
         CirculationResult result = ProgressNote.While(output, "Computing the circulation", () => CirculationRun.Compute(file!, setup!, question));
         if (plot is not null && result.Settled)
         {
-            ProgressNote.While(output, "Drawing", () => plot.Write(result));
+            ProgressNote.While(output, "Drawing", () => plot.Write(CirculationSheet.Of(result)));
         }
 
         Say(result, settings);

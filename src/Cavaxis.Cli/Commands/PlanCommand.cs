@@ -1,5 +1,6 @@
 using Cavaxis.Cli.Output;
 using Cavaxis.Devices.Catalogue;
+using Cavaxis.Planning.Arterial;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Plans;
@@ -40,6 +41,11 @@ public sealed class PlanCommand(CommandOutput output) : Command<PlanSettings>
                 output,
                 FormattableString.Invariant($"Inserting into {insertion.Anatomies} anatomies"),
                 told => PlanInsertions.On(caseFile, catalogue, result, insertion, told, cancellationToken));
+        }
+
+        if (settings.Arteries)
+        {
+            result = ProgressNote.Shared(output, "Computing the arteries", told => PlanArteries.On(caseFile, catalogue, rules, options, result, told, cancellationToken));
         }
 
         if (report is not null)

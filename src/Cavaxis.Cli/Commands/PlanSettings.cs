@@ -50,4 +50,9 @@ public sealed class PlanSettings : CatalogueSettings
     [CommandOption("--insertion <COUNT>")]
     [Description("Try wire and cannulae of every plan in so many sampled curved anatomies, 10 to 1000: share in which each goes in as it should, and predicted pitfalls at their steps. Takes about 10 s for each different cannula in 50.")]
     public string? Insertion { get; init; }
+
+    /// <summary>The arterial tree of every plan that returns to an artery.</summary>
+    [CommandOption("--arteries")]
+    [Description("Compute the arterial tree of every plan that returns to an artery: where blood of heart and pump meet, oxygen at heart and right hand, and whether the leg below the cannula is supplied. Takes seconds for each.")]
+    public bool Arteries { get; init; }
 }

@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Cavaxis.Cli.Output;
+using Cavaxis.Planning.Arterial;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Insertion;
 using Cavaxis.Planning.Json;
@@ -22,7 +23,7 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     {
         /// <summary>Which schema.</summary>
         [CommandArgument(0, "[WHICH]")]
-        [Description("case (default), plan, rules, circulation, calibration, whatif, insertion, scene, rapid or rapid-criteria.")]
+        [Description("case (default), plan, rules, circulation, calibration, whatif, insertion, arteries, scene, rapid or rapid-criteria.")]
         public string Which { get; init; } = "case";
 
         /// <summary>Accepted for consistency; a schema is always JSON.</summary>
@@ -51,6 +52,10 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
     /// <returns>JSON.</returns>
     public static string InsertionSchema() => SchemaWriter.Output<InsertionResult>("Cavaxis insertion");
 
+    /// <summary>JSON Schema of the output of <c>arteries --json</c>.</summary>
+    /// <returns>The schema as text.</returns>
+    public static string ArteriesSchema() => SchemaWriter.Output<ArteriesAnswer>("Cavaxis arteries");
+
     /// <summary>JSON Schema of the output of <c>rapid --json</c>.</summary>
     /// <returns>The schema as text.</returns>
     public static string RapidSchema() => SchemaWriter.Output<RapidResult>("Cavaxis rapid");
@@ -68,11 +73,12 @@ public sealed class SchemaCommand(CommandOutput output) : Command<SchemaCommand.
             "calibration" => CalibrationSchema(),
             "whatif" => WhatIfSchema(),
             "insertion" => InsertionSchema(),
+            "arteries" => ArteriesSchema(),
             "scene" => SceneFileReader.Schema(),
             "rapid" => RapidSchema(),
             "rapid-criteria" => RapidCriteriaReader.Schema(),
             _ => throw new InputFaultException(new InputFault(
-                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration, whatif, insertion, scene, rapid or rapid-criteria", "Give one of these words.")),
+                FaultCode.NotAChoice, "schema", InputFault.Shown(settings.Which), "case, plan, rules, circulation, calibration, whatif, insertion, arteries, scene, rapid or rapid-criteria", "Give one of these words.")),
         });
         return (int)ExitCode.Done;
     }

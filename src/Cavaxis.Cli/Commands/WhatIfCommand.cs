@@ -1,5 +1,7 @@
 using Cavaxis.Circulation.Calibration;
 using Cavaxis.Cli.Output;
+using Cavaxis.Devices.Catalogue;
+using Cavaxis.Planning.Arterial;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Running;
 using Cavaxis.Quantities.Faults;
@@ -23,7 +25,8 @@ public sealed class WhatIfCommand(CommandOutput output) : Command<WhatIfSettings
         }
 
         CaseFile file = CaseInput.Read(settings.CasePath);
-        CirculationSetup setup = CirculationFromCase.Read(file, CatalogueLoader.Load(settings.Catalogues));
+        DeviceCatalogue catalogue = CatalogueLoader.Load(settings.Catalogues);
+        CirculationSetup setup = CirculationFromCase.Read(file, catalogue);
 
         // Names and ranges are checked before the fit, which takes seconds; values are read again against the fit.
         IReadOnlyList<RequestedChange> changes = ChangeReader.Read("--change", settings.Changes, setup.Parameters);
@@ -31,7 +34,8 @@ public sealed class WhatIfCommand(CommandOutput output) : Command<WhatIfSettings
         {
             CalibrationResult fit = CaseCalibration.Fit(file, setup, members, seed, cancellationToken);
             changes = fit.Best is { } best ? ChangeReader.Read("--change", settings.Changes, best) : changes;
-            return CaseCalibration.Ask(file, setup, fit, changes, cancellationToken);
+            WhatIfAnswer asked = CaseCalibration.Ask(file, setup, fit, changes, cancellationToken);
+            return settings.Arteries && asked.Found ? asked with { Arteries = ArterialWhatIf.Of(file, catalogue, fit.Best!, changes, cancellationToken) } : asked;
         });
         if (settings.Json)
         {

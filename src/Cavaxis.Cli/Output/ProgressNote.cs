@@ -53,6 +53,21 @@ internal static class ProgressNote
         return work(counted);
     }
 
+    /// <summary>The same for work that tells which share of it is done.</summary>
+    /// <param name="output">Where the lines go.</param>
+    /// <param name="what">What is being done.</param>
+    /// <param name="work">The work, which tells its share, 0 to 1.</param>
+    /// <typeparam name="T">Its result.</typeparam>
+    /// <returns>The result.</returns>
+    public static T Shared<T>(CommandOutput output, string what, Func<IProgress<double>, T> work)
+    {
+        CountedProgress percent = new();
+        Stopwatch watch = Stopwatch.StartNew();
+        using Timer timer = new(
+            _ => output.Progress(FormattableString.Invariant($"{what} … {percent.Done} %, {watch.Elapsed.TotalSeconds:F0} s")), null, FirstNote, FirstNote);
+        return work(new ShareProgress(percent));
+    }
+
     /// <summary>The same for work without a result.</summary>
     /// <param name="output">Where the lines go.</param>
     /// <param name="what">What is being done.</param>

@@ -57,10 +57,38 @@ internal sealed class WhatIfText(CommandOutput output)
             CultureInfo.InvariantCulture,
             $"The bands rest on {answer.Used} of {answer.Members} members of the fit; with fewer than half there would be none. Reflexes, drugs and bleeding do not follow by themselves."));
         output.Line();
+        Arteries(answer.Arteries);
         lists.Sentences("Left out because", answer.LeftOutBecause);
         lists.Sentences("Warnings of the fit", answer.Warnings);
         lists.Sentences("What the readings leave open", answer.NotDetermined);
         lists.Patient(answer.Patient);
+    }
+
+    private void Arteries(ArterialChange? change)
+    {
+        if (change is null)
+        {
+            return;
+        }
+
+        if (change.Rows.Count == 0)
+        {
+            output.Wrapped("Arteries: ", change.Reason);
+            output.Line();
+            return;
+        }
+
+        Table table = CommandOutput.Titled("Who gets which blood (calculated, best fit, means of the beat)", string.Empty, "before", "after", "unit");
+        foreach (ArterialChangeRow row in change.Rows)
+        {
+            string format = row.Unit == "mL/min" || row.Unit == "%" ? "F0" : "F1";
+            table.AddRow(
+                Markup.Escape(row.Words), row.Before.ToString(format, CultureInfo.InvariantCulture), row.After.ToString(format, CultureInfo.InvariantCulture), Markup.Escape(row.Unit));
+        }
+
+        output.Console.Write(table);
+        output.Wrapped(string.Empty, $"The two flows meet {change.MeetingBefore}; after the change {change.MeetingAfter}.");
+        output.Line();
     }
 
     private static string Band(Estimate? estimate, string unit)

@@ -34,6 +34,10 @@ public class SchemaTests
         PublishedText.Check("insertion.schema.json", static _ => SchemaCommand.InsertionSchema());
 
     [Fact]
+    public void The_published_schema_of_the_arteries_is_what_the_types_give_now() =>
+        PublishedText.Check("arteries.schema.json", static _ => SchemaCommand.ArteriesSchema());
+
+    [Fact]
     public void The_published_schemas_of_rapid_mode_are_what_the_types_give_now()
     {
         PublishedText.Check("rapid.schema.json", static _ => SchemaCommand.RapidSchema());
@@ -45,6 +49,7 @@ public class SchemaTests
     [InlineData("rapid-criteria")]
     [InlineData("scene")]
     [InlineData("insertion")]
+    [InlineData("arteries")]
     [InlineData("circulation")]
     [InlineData("calibration")]
     [InlineData("whatif")]
