@@ -65,6 +65,7 @@ public static class WorkspaceHost
         services.AddSingleton<PlanRunner>();
         services.AddSingleton<Pages.WhatIf.ICirculationSource, Pages.WhatIf.CirculationSource>();
         services.AddSingleton<Pages.GoesIn.IInsertionSource, Pages.GoesIn.InsertionSource>();
+        services.AddSingleton<Pages.Blood.IBloodSource, Pages.Blood.BloodSource>();
         services.AddScoped<PatientDesk>();
         services.AddScoped<CourseDesk>();
         services.AddScoped<PlacesKept>();

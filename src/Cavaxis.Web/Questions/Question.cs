@@ -15,6 +15,7 @@ public sealed record Question(string Key, string Words, string Asks, char Letter
         new("lie", "Where does it lie?", "Where tip and ports come to lie along the axis, and what moving them does.", 'L'),
         new("goesin", "How does it go in?", "Where wire and cannulae go on their way in, and where they go astray.", 'G'),
         new("whatif", "What if?", "Heart, vessels and circuit as they run, and what a change would do.", 'I'),
+        new("blood", "Who gets which blood?", "Where blood of the heart and of the pump meet in the arteries, what each organ gets, and whether the legs are supplied.", 'B'),
         new("place", "What comes next?", "The steps of the chosen plan as they are done, each with what was seen and by whom.", 'N'),
         new("images", "What do images show?", "Images taken in for the patient, and what is measured in them, with its error.", 'M'),
         new("position", "Is it where it was?", "Every cannula, where it lies by the last image, and what was read or moved since.", 'S'),

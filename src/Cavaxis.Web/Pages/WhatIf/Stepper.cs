@@ -66,6 +66,20 @@ public sealed record Stepper(Control Control, double Present, double Low, double
     /// <returns>The stepper after it.</returns>
     public Stepper Stepped(bool up) => (up ? CanRise : CanFall) ? this with { Steps = Steps + (up ? 1 : -1) } : this;
 
+    /// <summary>Several steps further, as far as they stay in range.</summary>
+    /// <param name="steps">How many, below zero for down.</param>
+    /// <returns>The stepper after them.</returns>
+    public Stepper SteppedBy(int steps)
+    {
+        Stepper stepped = this;
+        for (int i = 0; i < Math.Abs(steps); i++)
+        {
+            stepped = stepped.Stepped(steps > 0);
+        }
+
+        return stepped;
+    }
+
     private double ValueAt(int steps)
     {
         if (steps == 0)

@@ -88,16 +88,8 @@ public sealed partial class WhatIfPage
         }
     }
 
-    private static Stepper Kept(Stepper fresh, IReadOnlyList<Stepper> before)
-    {
-        int steps = before.FirstOrDefault(s => s.Control.Key == fresh.Control.Key)?.Steps ?? 0;
-        for (int i = 0; i < Math.Abs(steps); i++)
-        {
-            fresh = fresh.Stepped(steps > 0);
-        }
-
-        return fresh;
-    }
+    private static Stepper Kept(Stepper fresh, IReadOnlyList<Stepper> before) =>
+        fresh.SteppedBy(before.FirstOrDefault(s => s.Control.Key == fresh.Control.Key)?.Steps ?? 0);
 
     private async Task Step((string Key, bool Up) step)
     {
@@ -150,6 +142,8 @@ public sealed partial class WhatIfPage
             }
         });
     }
+
+    private string BloodAddress => Questions.Question.Of("blood")!.Address(Id) + StepsInAddress.Write(steppers);
 
     private static string Lower(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 }
