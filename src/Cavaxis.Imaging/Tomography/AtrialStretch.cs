@@ -7,7 +7,7 @@ internal static class AtrialStretch
     private const double TubeMm = 25;
     private const double GrownRatio = 1.2;
     private const double GrowthMm = 18;
-    private const double DipMm = 5;
+    private const double LastingMm = 10;
     private const double MostOpen = 0.5;
 
     /// <summary>The places where the veins open into it.</summary>
@@ -37,16 +37,17 @@ internal static class AtrialStretch
     }
 
     // From the widest place outwards: the first place that is hardly wider than the 25 mm of way beyond it, where these are as narrow as a vein. What
-    // happens farther out (a branch, a wall that is lost, contrast that fills half of the vein) does not matter. Dips shorter than 5 mm are no vein.
+    // happens farther out (a branch, a wall that is lost, contrast that fills half of the vein) does not matter. It must stay so for 10 mm: a dip of the
+    // atrium, whose wall is often not seen, is no vein.
     private static Widening? Edge((double At, double Area)[] way, double step)
     {
         int tube = Math.Max(4, (int)Math.Round(TubeMm / step));
-        double[] filled = Filled([.. way.Select(static p => p.Area)], Math.Max(1, (int)Math.Round(DipMm / 2 / step)));
+        int lasting = Math.Max(4, (int)Math.Round(LastingMm / step));
         double vein = VesselWalk.AtrialRatio * VesselWalk.AtrialRatio * Spread.Median(way.Take(Math.Min(tube, way.Length / 2)).Select(static p => p.Area));
         for (int i = way.Length - 2; i >= 4; i--)
         {
             double beyond = Spread.Median(way.Skip(Math.Max(0, i - tube)).Take(Math.Min(tube, i)).Select(static p => p.Area));
-            if (beyond <= vein && filled[i] <= GrownRatio * beyond)
+            if (beyond <= vein && way.Skip(Math.Max(0, i - lasting + 1)).Take(Math.Min(lasting, i + 1)).All(p => p.Area <= GrownRatio * beyond))
             {
                 double at = way[i].At;
                 return Widening.Fit(way.Where(p => p.At > at - 2 && p.At < at + GrowthMm), beyond, at - 8, at + 6) ?? new Widening(at, 3);
@@ -54,24 +55,5 @@ internal static class AtrialStretch
         }
 
         return null;
-    }
-
-    // Closing: the largest within reach, then the smallest of those.
-    private static double[] Filled(double[] area, int reach)
-    {
-        double[] Over(double[] of, Func<double, double, double> pick) =>
-        [
-            .. Enumerable.Range(0, of.Length).Select(i =>
-            {
-                double picked = of[i];
-                for (int n = Math.Max(0, i - reach); n <= Math.Min(of.Length - 1, i + reach); n++)
-                {
-                    picked = pick(picked, of[n]);
-                }
-
-                return picked;
-            }),
-        ];
-        return Over(Over(area, Math.Max), Math.Min);
     }
 }
