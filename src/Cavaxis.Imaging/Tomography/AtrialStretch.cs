@@ -7,7 +7,7 @@ internal static class AtrialStretch
     private const double TubeMm = 25;
     private const double GrownRatio = 1.2;
     private const double GrowthMm = 18;
-    private const double LastingMm = 10;
+    private const double LastingMm = 12;
     private const double MostOpen = 0.5;
 
     /// <summary>The places where the veins open into it.</summary>
@@ -37,7 +37,7 @@ internal static class AtrialStretch
     }
 
     // From the widest place outwards: the first place that is hardly wider than the 25 mm of way beyond it, where these are as narrow as a vein. What
-    // happens farther out (a branch, a wall that is lost, contrast that fills half of the vein) does not matter. It must stay so for 10 mm: a dip of the
+    // happens farther out (a branch, a wall that is lost, contrast that fills half of the vein) does not matter. It must stay so for 12 mm: a dip of the
     // atrium, whose wall is often not seen, is no vein.
     private static Widening? Edge((double At, double Area)[] way, double step)
     {
