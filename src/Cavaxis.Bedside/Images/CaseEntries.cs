@@ -1,6 +1,8 @@
 using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Body;
+using Cavaxis.Anatomy.Conditioning;
 using Cavaxis.Imaging.Measurement;
+using Cavaxis.Imaging.Tomography;
 using Cavaxis.Planning.Case;
 using Cavaxis.Quantities.Faults;
 
@@ -9,6 +11,9 @@ namespace Cavaxis.Bedside.Images;
 /// <summary>What a measurement on an image says in a case: the value and its own error, in the field's unit. The case has no room for provenance; the record keeps it.</summary>
 public static class CaseEntries
 {
+    /// <summary>No scan tells a length to less than a tenth of a millimetre, or a bend to less than a tenth of a degree.</summary>
+    private const int Decimals = 1;
+
     /// <summary>A diameter of an access vessel.</summary>
     /// <param name="diameter">A distance, or a depth of motion, mm.</param>
     /// <param name="vessel">Which vessel.</param>
@@ -46,6 +51,22 @@ public static class CaseEntries
             isNegative ? -size : size, range.Low, range.High, "axis.value", "A case does not take this value for this dimension: check the points, the sign and what was measured.");
         return new AxisEntry { Dimension = dimension, Value = value, Sd = measured.Value.Sd, Method = method, SuperiorEdge = superior, InferiorEdge = inferior };
     }
+
+    /// <summary>What a traced axis says of the cavo-atrial axis: one entry a dimension, to a tenth, as a person would type it.</summary>
+    /// <param name="axis">The axis.</param>
+    /// <returns>None where nothing was found that the model knows.</returns>
+    public static IReadOnlyList<AxisEntry> Axis(TracedAxis axis) =>
+    [
+        .. AxisReadings.Of(axis).Where(static r => r.Single is not null).Select(static r => new AxisEntry
+        {
+            Dimension = r.Single!.Value,
+            Value = Math.Round(r.Value, Decimals),
+            Sd = Math.Round(Math.Max(r.Sd, AxisMeasurement.SmallestSd), Decimals),
+            Method = AxisMethod.Ct,
+            SuperiorEdge = r.SuperiorEdge,
+            InferiorEdge = r.InferiorEdge,
+        }),
+    ];
 
     /// <summary>Findings of the heart with the diameter of the outflow tract.</summary>
     /// <param name="heart">As it stands in the case.</param>

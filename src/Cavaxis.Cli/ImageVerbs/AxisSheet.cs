@@ -16,6 +16,7 @@ namespace Cavaxis.Cli.ImageVerbs;
 /// <param name="Diameters">The calibre along the line.</param>
 /// <param name="Measurements">What goes into a case.</param>
 /// <param name="Quality">What the axis was held against.</param>
+/// <param name="TraceCautions">What to look at before the axis is used.</param>
 /// <param name="Pictures">Names of the pictures written.</param>
 /// <param name="Cautions">What to beware of in the files.</param>
 public sealed record AxisSheet(
@@ -30,5 +31,6 @@ public sealed record AxisSheet(
     IReadOnlyList<AxisDiameterRow> Diameters,
     IReadOnlyList<AxisEntry> Measurements,
     TraceQuality? Quality,
+    IReadOnlyList<TraceCaution> TraceCautions,
     IReadOnlyList<string> Pictures,
     IReadOnlyList<ImageCaution> Cautions);

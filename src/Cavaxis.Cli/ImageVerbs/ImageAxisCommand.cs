@@ -1,5 +1,6 @@
 using System.Globalization;
 using Cavaxis.Anatomy.Space;
+using Cavaxis.Bedside.Images;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.Output;
 using Cavaxis.Dicom.Reading;
@@ -80,8 +81,9 @@ public sealed class ImageAxisCommand(CommandOutput output) : AsyncCommand<ImageA
         [.. (trace?.Axis?.Landmarks ?? []).Select(AxisLandmarkRow.Of)],
         trace?.Axis?.Directions is CavalDirections directions ? AxisAngleRow.Of(directions) : null,
         [.. (trace?.Axis?.Sections ?? []).Select(static s => new AxisDiameterRow(s.ArcMm, s.DiameterMm, s.OpenShare))],
-        trace?.Axis is TracedAxis axis ? AxisCase.Entries(axis) : [],
+        trace?.Axis is TracedAxis axis ? CaseEntries.Axis(axis) : [],
         trace?.Quality is { RepeatMm: < 1e6 } quality ? quality : null,
+        trace?.Cautions ?? [],
         pictures,
         series.Cautions);
 
@@ -102,6 +104,11 @@ public sealed class ImageAxisCommand(CommandOutput output) : AsyncCommand<ImageA
             {
                 output.Wrapped("  ! ", "No seed was given: the one bright column was followed. Look at the pictures and say that it is the vein.");
             }
+        }
+
+        foreach (TraceCaution caution in sheet.TraceCautions)
+        {
+            output.Wrapped("  ! ", $"{PlainWords.FromName(caution.Kind.ToString())}: {caution.Words}");
         }
 
         foreach (AxisLandmarkRow row in sheet.Landmarks)

@@ -7,7 +7,8 @@ internal static class AtrialStretch
     private const double TubeMm = 25;
     private const double GrownRatio = 1.2;
     private const double GrowthMm = 18;
-    private const double DipMm = 16;
+    private const double LastingMm = 12;
+    private const double MostOpen = 0.5;
 
     /// <summary>The places where the veins open into it.</summary>
     /// <param name="sections">Sections along the way, smoothed.</param>
@@ -18,7 +19,9 @@ internal static class AtrialStretch
             (sections[Math.Max(0, i - 1)].AreaMm2 + sections[i].AreaMm2 + sections[Math.Min(sections.Count - 1, i + 1)].AreaMm2) / 3)];
         double end = VesselWalk.EndDiameter(sections);
         double narrow = Math.PI * end * end / 4;
-        int widest = Array.IndexOf(area, area.Max());
+
+        // Where hardly any wall was seen the line ran out of the vein into what lies beside it: that is no atrium, however wide.
+        int widest = Enumerable.Range(0, area.Length).MaxBy(i => sections[i].OpenShare <= MostOpen ? area[i] : 0);
         if (area[widest] < LeastRatio * narrow || widest < 4 || widest > sections.Count - 5)
         {
             return (null, null, "no stretch between the seeds is much wider than the veins at both ends");
@@ -33,46 +36,24 @@ internal static class AtrialStretch
         return (upper, lower, "calibre does not settle beside the widest place");
     }
 
-    // From the vein on: the first place from which the way stays wider than the 25 mm of vein before it, dips shorter than 16 mm apart. A branch
-    // that makes the vein wide for a while is passed over.
+    // From the widest place outwards: the first place that is hardly wider than the 25 mm of way beyond it, where these are as narrow as a vein. What
+    // happens farther out (a branch, a wall that is lost, contrast that fills half of the vein) does not matter. It must stay so for 12 mm: a dip of the
+    // atrium, whose wall is often not seen, is no vein.
     private static Widening? Edge((double At, double Area)[] way, double step)
     {
         int tube = Math.Max(4, (int)Math.Round(TubeMm / step));
-        double[] least = Filled([.. way.Select(static p => p.Area)], Math.Max(1, (int)Math.Round(DipMm / 2 / step)));
-        for (int i = way.Length - 2; i >= 0; i--)
+        int lasting = Math.Max(4, (int)Math.Round(LastingMm / step));
+        double vein = VesselWalk.AtrialRatio * VesselWalk.AtrialRatio * Spread.Median(way.Take(Math.Min(tube, way.Length / 2)).Select(static p => p.Area));
+        for (int i = way.Length - 2; i >= 4; i--)
         {
-            least[i] = Math.Min(least[i], least[i + 1]);
-        }
-
-        for (int i = 4; i + 1 < way.Length; i++)
-        {
-            double before = Spread.Median(way.Skip(Math.Max(0, i - tube)).Take(Math.Min(tube, i)).Select(static p => p.Area));
-            if (least[i + 1] > GrownRatio * before)
+            double beyond = Spread.Median(way.Skip(Math.Max(0, i - tube)).Take(Math.Min(tube, i)).Select(static p => p.Area));
+            if (beyond <= vein && way.Skip(Math.Max(0, i - lasting + 1)).Take(Math.Min(lasting, i + 1)).All(p => p.Area <= GrownRatio * beyond))
             {
                 double at = way[i].At;
-                return Widening.Fit(way.Where(p => p.At > at - 2 && p.At < at + GrowthMm), before, at - 8, at + 6) ?? new Widening(at, 3);
+                return Widening.Fit(way.Where(p => p.At > at - 2 && p.At < at + GrowthMm), beyond, at - 8, at + 6) ?? new Widening(at, 3);
             }
         }
 
         return null;
-    }
-
-    // Closing: the largest within reach, then the smallest of those.
-    private static double[] Filled(double[] area, int reach)
-    {
-        double[] Over(double[] of, Func<double, double, double> pick) =>
-        [
-            .. Enumerable.Range(0, of.Length).Select(i =>
-            {
-                double picked = of[i];
-                for (int n = Math.Max(0, i - reach); n <= Math.Min(of.Length - 1, i + reach); n++)
-                {
-                    picked = pick(picked, of[n]);
-                }
-
-                return picked;
-            }),
-        ];
-        return Over(Over(area, Math.Max), Math.Min);
     }
 }

@@ -18,12 +18,16 @@ internal static class AtrialWay
 
     private const double ShortestMm = 12;
 
+    /// <summary>So far before a step of the calibre the line is already drawn towards what lies beyond, mm.</summary>
+    private const double BeforeStepMm = 6;
+
     /// <summary>Directions of both veins and the trunk line.</summary>
     /// <param name="line">The centreline.</param>
+    /// <param name="sections">The wall along it.</param>
     /// <param name="superior">Superior junction.</param>
     /// <param name="inferior">Inferior junction.</param>
     /// <returns>Null where a junction is missing or a vein is seen over less than 12 mm.</returns>
-    public static CavalDirections? Directions(SpaceCurve line, AxisLandmark superior, AxisLandmark inferior)
+    public static CavalDirections? Directions(SpaceCurve line, IReadOnlyList<LumenSection> sections, AxisLandmark superior, AxisLandmark inferior)
     {
         if (!superior.IsThere || !inferior.IsThere || inferior.ArcMm - superior.ArcMm < ShortestMm)
         {
@@ -34,6 +38,16 @@ internal static class AtrialWay
         double below = inferior.ArcMm + NearMm;
         double top = Math.Max(0, superior.ArcMm - FarMm);
         double bottom = Math.Min(line.LengthMm, inferior.ArcMm + FarMm);
+        if (CalibreStep.First(sections, superior.ArcMm, true) is CalibreStep higher)
+        {
+            top = Math.Max(top, Math.Min(higher.ArcMm + BeforeStepMm, above - ShortestMm));
+        }
+
+        if (CalibreStep.First(sections, inferior.ArcMm, false) is CalibreStep lower)
+        {
+            bottom = Math.Min(bottom, Math.Max(lower.ArcMm - BeforeStepMm, below + ShortestMm));
+        }
+
         return above - top < ShortestMm || bottom - below < ShortestMm
             ? null
             : new CavalDirections(VesselDirection.Of(line, top, above), VesselDirection.Of(line, below, bottom), inferior.Place - superior.Place);

@@ -32,12 +32,7 @@ public static class AxisPictures
         ArgumentNullException.ThrowIfNull(scan);
         ArgumentNullException.ThrowIfNull(window);
         int size = (int)Require.InRange(Math.Round(widthMm / Require.InRange(pixelMm, 0.05, 10, "picture.pixelMm", "Give the edge of a pixel in mm.")), 8, LargestPixels, "picture.widthMm", "Show less or with larger pixels.");
-        (Vector3D across, Vector3D down) = plane switch
-        {
-            ViewPlane.Axial => (new Vector3D(1, 0, 0), new Vector3D(0, 1, 0)),
-            ViewPlane.Coronal => (new Vector3D(1, 0, 0), new Vector3D(0, 0, -1)),
-            _ => (new Vector3D(0, 1, 0), new Vector3D(0, 0, -1)),
-        };
+        (Vector3D across, Vector3D down) = ViewAxes.Of(plane);
         ScanSampler sampler = new(scan);
         double middle = (size - 1) / 2.0;
         Canvas canvas = new(size, size, (x, y) =>
@@ -47,7 +42,7 @@ public static class AxisPictures
         });
         if (axis is not null)
         {
-            Vector3D normal = across.Cross(down);
+            Vector3D normal = ViewAxes.Of(plane).Through;
             (double X, double Y) Pixel(Vector3D at) => (middle + ((at - through).Dot(across) / pixelMm), middle + ((at - through).Dot(down) / pixelMm));
             Draw(canvas, axis, plane, at => Math.Abs((at - through).Dot(normal)), Pixel);
         }

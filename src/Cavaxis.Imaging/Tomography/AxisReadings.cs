@@ -81,10 +81,11 @@ public static class AxisReadings
         double[] diameters = [.. axis.Sections.Where(s => s.ArcMm >= fromMm && s.ArcMm <= toMm && s.OpenShare < 0.3).Select(static s => s.DiameterMm)];
         if (diameters.Length >= 3)
         {
+            // The middle one: a branch or a stretch whose wall was lost must not widen the vein. The spread is of all, so that it shows in the error.
             double mean = diameters.Average();
             double spread = Math.Sqrt(diameters.Sum(d => (d - mean) * (d - mean)) / (diameters.Length - 1));
             readings.Add(AxisMeasurement.Of(
-                dimension, mean, Math.Sqrt((axis.DiameterSdMm * axis.DiameterSdMm) + (spread * spread / 3) + (LeastDiameterSdMm * LeastDiameterSdMm))));
+                dimension, Spread.Median(diameters), Math.Sqrt((axis.DiameterSdMm * axis.DiameterSdMm) + (spread * spread / 3) + (LeastDiameterSdMm * LeastDiameterSdMm))));
         }
     }
 }

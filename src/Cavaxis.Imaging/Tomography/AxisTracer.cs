@@ -52,9 +52,13 @@ public static class AxisTracer
         IReadOnlyList<LumenSection> sections = VesselWalk.Smoothed(raw);
         (AxisLandmark superior, AxisLandmark inferior) = LandmarkFinder.Junctions(request, line, sections);
         TraceQuality quality = TraceGate.Measured(raw, repeated, line, superior, inferior, low, high, walk.NoiseHu);
-        return TraceGate.Judged(quality, sections, superior, inferior) is TraceFailure failure
-            ? AxisTrace.None(failure, way, quality)
-            : AxisTrace.Found(Finished(request, line, walk, sections, superior, inferior, scan), quality);
+        if (TraceGate.Judged(quality, sections, superior, inferior) is TraceFailure failure)
+        {
+            return AxisTrace.None(failure, way, quality);
+        }
+
+        TracedAxis axis = Finished(request, line, walk, sections, superior, inferior, scan);
+        return AxisTrace.Found(axis, quality, CautionFinder.Of(scan, axis, seeds, walk.NoiseHu));
     }
 
     private static SeedReading Seed(ScanSampler sampler, Vector3D seed) => sampler.Holds(seed)
@@ -78,7 +82,7 @@ public static class AxisTracer
     private static TracedAxis Finished(
         TraceRequest request, SpaceCurve line, VesselWalk walk, IReadOnlyList<LumenSection> sections, AxisLandmark superior, AxisLandmark inferior, ScanVolume scan)
     {
-        CavalDirections? directions = AtrialWay.Directions(line, superior, inferior);
+        CavalDirections? directions = AtrialWay.Directions(line, sections, superior, inferior);
         if (directions is not null)
         {
             SpaceCurve laid = AtrialWay.Laid(line, superior, inferior, directions);

@@ -104,9 +104,16 @@ internal static class TraceGate
             away,
             vessel.Length == 0 ? 0 : vessel.Count(static s => s.OpenShare <= OpenShare) / (double)vessel.Length,
             longest,
-            vessel.Length == 0 ? 0 : Spread.Median(vessel.Select(static s => s.ContrastHu)) / Math.Max(1, noiseHu),
+            vessel.Length == 0 ? 0 : Contrast(vessel, superior, inferior) / Math.Max(1, noiseHu),
             changes.Count == 0 ? 1 : Spread.Median(changes),
             apart.Length == 0 ? double.PositiveInfinity : apart[(int)(0.9 * (apart.Length - 1))]);
+    }
+
+    // Each vein by itself: a good wall in the one must not hide that there is none in the other.
+    private static double Contrast(LumenSection[] vessel, AxisLandmark superior, AxisLandmark inferior)
+    {
+        double middle = superior.IsThere && inferior.IsThere ? (superior.ArcMm + inferior.ArcMm) / 2 : double.PositiveInfinity;
+        return vessel.GroupBy(s => s.ArcMm < middle).Min(static vein => Spread.Median(vein.Select(static s => s.ContrastHu)));
     }
 
     /// <summary>Holds the quality against the limits.</summary>

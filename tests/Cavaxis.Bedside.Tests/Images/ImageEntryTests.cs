@@ -12,6 +12,7 @@ using Cavaxis.Imaging.Calibration;
 using Cavaxis.Imaging.Frames;
 using Cavaxis.Imaging.Measurement;
 using Cavaxis.Imaging.Tips;
+using Cavaxis.Imaging.Tomography;
 using Cavaxis.Planning.Case;
 using Cavaxis.Quantities;
 using Cavaxis.Quantities.Faults;
@@ -53,6 +54,21 @@ public sealed class ImageEntryTests
         Assert.Equal((60.0, AxisMethod.TransoesophagealEcho, JunctionEdge.CristaTerminalis), (Math.Round(span.Value, 9), span.Method, span.SuperiorEdge));
         AxisEntry bend = CaseEntries.Axis(Ruler.Angle(new(100, 100), new(300, 100), new(500, 150)), AxisDimension.CavalBendSagittal, AxisMethod.Ct, isNegative: true);
         Assert.Equal(-Math.Atan2(50, 200) * 180 / Math.PI, bend.Value, 1e-9);
+    }
+
+    [Fact]
+    public void A_traced_axis_enters_as_one_entry_a_dimension_to_a_tenth_with_method_and_edges()
+    {
+        SpaceCurve line = new([new(0, 0, 0), new(0, 0, -150)]);
+        LumenSection[] sections = [.. Enumerable.Range(0, 76).Select(static i => new LumenSection(
+            2 * i, new(0, 0, -2 * i), new(1, 0, 0), new(0, 1, 0), [.. Enumerable.Repeat(i < 38 ? 8.333 : 10.277, 48)], 200, 150, 0))];
+        AxisLandmark At(CavalLandmark landmark, double arc, JunctionEdge edge) => new(landmark, LandmarkOrigin.Confirmed, arc, 3, line.At(arc), edge, "confirmed on the pictures");
+        IReadOnlyList<AxisEntry> entries = CaseEntries.Axis(new TracedAxis(
+            line, sections, [At(CavalLandmark.Scaj, 50, JunctionEdge.CristaTerminalis), At(CavalLandmark.Icaj, 105.04, JunctionEdge.EustachianRim)], 0.3, null));
+        Assert.Equal([AxisDimension.SvcDiameter, AxisDimension.IvcDiameter], entries.Select(static e => e.Dimension));
+        Assert.Equal([16.7, 20.6], entries.Select(static e => e.Value));
+        Assert.All(entries, static e => Assert.Equal((AxisMethod.Ct, Math.Round(e.Sd!.Value, 1)), (e.Method, e.Sd.Value)));
+        Assert.Empty(CaseEntries.Axis(new TracedAxis(line, sections, [], 0.3, null)));
     }
 
     [Fact]

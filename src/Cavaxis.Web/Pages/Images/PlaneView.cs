@@ -32,12 +32,7 @@ internal sealed record PlaneView(ViewPlane Plane, string Key, string Name, strin
     /// <summary>Its middle.</summary>
     public static PicturePoint Middle { get; } = new(Size / 2.0, Size / 2.0);
 
-    private (Vector3D Across, Vector3D Down) Axes => Plane switch
-    {
-        ViewPlane.Axial => (new Vector3D(1, 0, 0), new Vector3D(0, 1, 0)),
-        ViewPlane.Coronal => (new Vector3D(1, 0, 0), new Vector3D(0, 0, -1)),
-        _ => (new Vector3D(0, 1, 0), new Vector3D(0, 0, -1)),
-    };
+    private ViewAxes Axes => ViewAxes.Of(Plane);
 
     /// <summary>The place in the patient at a point of the picture.</summary>
     /// <param name="through">The place in the middle, mm.</param>
