@@ -81,7 +81,11 @@ public class ImageTests(WorkspaceBrowser browser)
         await PointAsync(page, 150, 100);
         await page.FillAsync("#known-mm", "20");
         await page.PressAsync("#known-mm", "Tab");
+        await Expect(page.Locator(".tool-how")).ToContainTextAsync("takes the place of the calibration");
         await page.ClickAsync("label:has(#tool-distance)");
+
+        // The points of the tool before go with it; only then is it clear which points are counted.
+        await Expect(page.Locator(".pointing-point")).ToHaveCountAsync(0);
         await PointAsync(page, 100, 50);
         await PointAsync(page, 100, 150);
         await Expect(page.Locator("#measured-notes")).ToContainTextAsync("known length");
@@ -95,6 +99,7 @@ public class ImageTests(WorkspaceBrowser browser)
         using WorkFolder work = new();
         (IPage page, _) = await OpenedAsync("Images four", work, [.. Enumerable.Range(0, 20).Select(static i => 35 + (5 * Math.Cos(2 * Math.PI * i / 20)))], 0.02);
         await page.ClickAsync("label:has(#tool-breath)");
+        await Expect(page.Locator(".tool-how")).ToContainTextAsync("both walls on this frame");
         await PointAsync(page, 100, 60);
         await PointAsync(page, 100, 140);
         await page.ClickAsync("#follow");
@@ -128,7 +133,7 @@ public class ImageTests(WorkspaceBrowser browser)
         await File.WriteAllBytesAsync(file, WrittenDicom.Ultrasound(radii, cmPerPixel, Name));
         await Chosen.FilesAsync(page, "#images-in", "#images-take", [file]);
         await page.ClickAsync("#images-take");
-        await page.Locator(".pointing-stage[data-mounted]").WaitForAsync(new() { Timeout = 60_000 });
+        await page.Locator(".pointing-stage[data-mounted]").WaitForAsync(new() { Timeout = 120_000 });
         return (page, root);
     }
 
@@ -138,8 +143,7 @@ public class ImageTests(WorkspaceBrowser browser)
     private static async Task PointAsync(IPage page, double x, double y)
     {
         int before = await page.Locator(".pointing-point").CountAsync();
-        double[] at = await Pointed.AtAsync(page, x, y);
-        await page.Mouse.ClickAsync((float)at[0], (float)at[1]);
+        await Pointed.ClickAsync(page, x, y);
         await Expect(page.Locator(".pointing-point")).ToHaveCountAsync(before + 1);
     }
 
