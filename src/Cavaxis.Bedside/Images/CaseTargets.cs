@@ -15,6 +15,11 @@ public static class CaseTargets
 {
     private const string Heart = "heart.";
 
+    private static readonly bool[] DiameterThenDepth = [false, true];
+    private static readonly bool[] BothSigns = [false, true];
+    private static readonly bool[] OneSign = [false];
+    private static readonly BodySide[] RightThenLeft = [BodySide.Right, BodySide.Left];
+
     /// <summary>The fields that a measurement can fill.</summary>
     /// <param name="measured">The measurement.</param>
     /// <returns>The fields, the likeliest first; none where the case has no room for such a number.</returns>
@@ -87,9 +92,9 @@ public static class CaseTargets
     private static CaseTarget Of(ImageMeasurement measured, string property, string words) => new(Heart + JsonName.Of(property), words, measured.Unit) { Measured = measured };
 
     private static IEnumerable<CaseTarget> Vessels(ImageMeasurement measured) =>
-        from depth in new[] { false, true }
+        from depth in DiameterThenDepth
         from vessel in Enum.GetValues<VesselName>()
-        from side in new[] { BodySide.Right, BodySide.Left }
+        from side in RightThenLeft
         select new CaseTarget(
             CaseTarget.PathOf(vessel, side, JsonName.Of(depth ? nameof(VesselEntry.DepthMm) : nameof(VesselEntry.DiameterMm))),
             $"{PlainWords.Side(side)} {PlainWords.FromName(vessel.ToString())}, {(depth ? "depth under the skin" : "diameter")}", measured.Unit)
@@ -99,7 +104,7 @@ public static class CaseTargets
         from dimension in Enum.GetValues<AxisDimension>()
         let range = AxisRange.Of(dimension)
         where range.Unit == measured.Unit && !VesselDiameters.Contains(dimension)
-        from negative in range.Low < 0 ? [false, true] : new[] { false }
+        from negative in range.Low < 0 ? BothSigns : OneSign
         select new CaseTarget(CaseTarget.PathOf(dimension, "value"), $"axis: {PlainWords.FromName(dimension.ToString())}{(range.Low < 0 ? negative ? ", negative" : ", positive" : string.Empty)}", range.Unit)
         { Measured = measured, Dimension = dimension, IsNegative = negative };
 

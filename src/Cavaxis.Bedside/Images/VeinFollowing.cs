@@ -46,7 +46,7 @@ public sealed record VeinFollowing(IReadOnlyList<ImageMeasurement> Diameters, Br
             read?.Invoke(frames.Count);
         }
 
-        IReadOnlyList<ImageMeasurement> diameters = await Task.Run(() => Walled(frames, start, from, to, ruler), cancel);
+        List<ImageMeasurement> diameters = await Task.Run(() => Walled(frames, start, from, to, ruler), cancel);
         if (diameters.Count < 2)
         {
             throw new InputFaultException(new InputFault(
