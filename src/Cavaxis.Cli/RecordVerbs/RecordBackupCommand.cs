@@ -49,6 +49,6 @@ public sealed class RecordBackupCommand(CommandOutput output, SecretReader secre
             told.Write(output, string.Create(CultureInfo.InvariantCulture, $"Backup of {anchor.Events} events written and checked. It is not encrypted: keep it where only keepers of the record reach it."));
         }
 
-        return (int)told.Code;
+        return told.Code;
     }
 }

@@ -18,7 +18,7 @@ public sealed record RecordCopy(string Anchor, long Events, int Images, IReadOnl
     internal static RecordCopy Of(RecordAnchor anchor, ImageStock stock) => new(anchor.Anchor, anchor.Events, stock.Whole, stock.Trouble);
 
     /// <summary>Exit code: something was found where an image did not go along.</summary>
-    internal ExitCode Code => ImageTrouble.Count == 0 ? ExitCode.Done : ExitCode.StopFound;
+    internal int Code => ImageTrouble.Count == 0 ? (int)ExitCode.Done : (int)ExitCode.StopFound;
 
     /// <summary>Tells it.</summary>
     /// <param name="output">Where to.</param>

@@ -60,7 +60,7 @@ public sealed class RecordRestoreCommand(CommandOutput output, SecretReader secr
             told.Write(output, string.Create(CultureInfo.InvariantCulture, $"{told.Events} events restored to {target.Shown}; the chain holds. People sign in as before."));
         }
 
-        return (int)told.Code;
+        return told.Code;
     }
 
     private static async Task<IReadOnlyList<NamedImage>> RequireKeeperAsync(string backup, string name, string password)
