@@ -2,7 +2,7 @@ namespace Cavaxis.Pictures;
 
 /// <summary>One picture that is wanted of the workspace.</summary>
 /// <param name="File">Name of its file.</param>
-/// <param name="Patient">Words of the demo patient's title.</param>
+/// <param name="Patient">Words of the demo patient's title; empty for a page of no patient.</param>
 /// <param name="Question">Last part of the address.</param>
 /// <param name="Room">dark or bright.</param>
 /// <param name="Ready">What stands on the page when it can be taken.</param>
@@ -20,6 +20,7 @@ internal sealed record PictureOrder(string File, string Patient, string Question
         new("workspace-whatif.jpg", "Veno-venous support running", "whatif", "dark", ".reading-list li", Press: "[data-step=flow-more]", Show: ".whatif-grid"),
         new("workspace-run.jpg", "Veno-venous support running", "run", "dark", ".cause", Show: "#why-title"),
         new("workspace-goesin.jpg", "Tall man", "goesin", "dark", ".way[data-ready]", Show: ".way"),
+        new("workspace-exercise.jpg", "", "exercises?seed=7", "dark", "#score", Press: "#not-in-view", Show: "#question"),
         new("workspace-know.jpg", "Tall man", "know", "bright", UpToDate),
     ];
 }

@@ -23,9 +23,15 @@ foreach (PictureOrder order in PictureOrder.All)
     });
     window.SetDefaultTimeout(120_000);
     IPage page = await window.NewPageAsync();
-    await page.GotoAsync(workspace.Address.ToString());
-    string first = (await page.Locator($"a.patient-open:has-text('{order.Patient}')").First.GetAttributeAsync("href"))!;
-    await page.GotoAsync(new Uri(workspace.Address, first.Replace("/know", "/" + order.Question, StringComparison.Ordinal)).ToString());
+    string address = order.Question;
+    if (order.Patient.Length > 0)
+    {
+        await page.GotoAsync(workspace.Address.ToString());
+        string first = (await page.Locator($"a.patient-open:has-text('{order.Patient}')").First.GetAttributeAsync("href"))!;
+        address = first.Replace("/know", "/" + order.Question, StringComparison.Ordinal);
+    }
+
+    await page.GotoAsync(new Uri(workspace.Address, address).ToString());
     await page.Locator("html[data-alive]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
     if (order.Press.Length > 0)
     {

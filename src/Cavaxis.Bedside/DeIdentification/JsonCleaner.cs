@@ -25,7 +25,7 @@ public sealed partial class JsonCleaner(DateTimeOffset start, IReadOnlySet<strin
     {
         "name", "firstName", "lastName", "givenName", "familyName", "surname", "initials", "mrn", "caseNumber", "recordNumber", "identifier", "patient", "patientId", "patientName", "label", "title",
         "birthDate", "dateOfBirth", "birthYear", "yearOfBirth", "address", "street", "city", "postcode", "zip", "phone", "telephone", "email", "programme", "hospital", "ward", "bed", "who", "by", "operator",
-        "person", "confirmedBy", "secondPerson", "answeredBy", "askedOf", "author", "image", "import", "file", "fileName", "path", "host", "serial", "serialNumber", "lot", "insurance",
+        "person", "confirmedBy", "secondPerson", "answeredBy", "askedOf", "author", "image", "intoCase", "import", "file", "fileName", "path", "host", "serial", "serialNumber", "lot", "insurance",
     };
 
     private static readonly HashSet<string> Ages = new(StringComparer.OrdinalIgnoreCase) { "age", "ageYears" };

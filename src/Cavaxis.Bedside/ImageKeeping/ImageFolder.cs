@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -19,33 +20,33 @@ public sealed class ImageFolder(string folder)
 
     private const int HashLetters = 64;
 
+    private readonly ConcurrentDictionary<string, string> looked = new(StringComparer.Ordinal);
+
     /// <summary>Keeps an image or a series.</summary>
     /// <param name="patient">Whose.</param>
-    /// <param name="files">Contents of its files in order, without identity; 1 to <see cref="MostFiles"/>.</param>
+    /// <param name="files">Paths of its files in order, without identity; 1 to <see cref="MostFiles"/>. They are copied a piece at a time, never held whole.</param>
     /// <returns>The image; the one that is there already where it is the same.</returns>
     /// <exception cref="InputFaultException">No file or too many; or it cannot be written: then nothing of it is there.</exception>
-    public KeptImage Keep(Identifier patient, IReadOnlyList<ReadOnlyMemory<byte>> files)
+    public KeptImage Keep(Identifier patient, IReadOnlyList<string> files)
     {
         ArgumentNullException.ThrowIfNull(patient);
         ArgumentNullException.ThrowIfNull(files);
         _ = Require.InRange(files.Count, 1, MostFiles, "image.files", "Give the files of one image or one series.");
-        string id = IdOf([.. files.Select(static f => HashOf(f.Span))]);
-        if (Find(patient, id) is KeptImage there)
-        {
-            return there;
-        }
-
         string own = Path.Combine(folder, patient.Text);
-        string part = Path.Combine(own, $".{id}.{Guid.NewGuid():N}.part");
+        string part = Path.Combine(own, $".{Guid.NewGuid():N}.part");
+        string id = string.Empty;
         try
         {
             Directory.CreateDirectory(part);
-            for (int i = 0; i < files.Count; i++)
+            id = IdOf([.. files.Select((f, i) => CopiedHash(f, Path.Combine(part, string.Create(CultureInfo.InvariantCulture, $"{i + 1:0000}.dcm"))))]);
+            if (Find(patient, id) is null)
             {
-                WholeFile.Write(Path.Combine(part, string.Create(CultureInfo.InvariantCulture, $"{i + 1:0000}.dcm")), files[i].Span);
+                Directory.Move(part, Path.Combine(own, id));
             }
-
-            Directory.Move(part, Path.Combine(own, id));
+            else
+            {
+                Discard(part);
+            }
         }
         catch (Exception e) when (e is InputFaultException || WholeFile.IsOfTheDisk(e))
         {
@@ -84,7 +85,7 @@ public sealed class ImageFolder(string folder)
         ArgumentNullException.ThrowIfNull(image);
         try
         {
-            return IdOf([.. image.Files.Select(static f => HashOf(File.ReadAllBytes(f)))]) == image.Id;
+            return IdOf([.. image.Files.Select(FileHash)]) == image.Id;
         }
         catch (Exception e) when (WholeFile.IsOfTheDisk(e))
         {
@@ -92,9 +93,58 @@ public sealed class ImageFolder(string folder)
         }
     }
 
-    private static string IdOf(IReadOnlyList<string> hashes) => hashes.Count == 1 ? hashes[0] : HashOf(Encoding.ASCII.GetBytes(string.Concat(hashes)));
+    /// <summary>The same, remembered: a file whose length and time of writing are those of the last look is not hashed again.</summary>
+    /// <param name="image">The image.</param>
+    /// <returns>False where a file was altered, lost or added, or cannot be read.</returns>
+    public bool IsStillWhole(KeptImage image)
+    {
+        ArgumentNullException.ThrowIfNull(image);
+        string stamp = StampOf(image);
+        string key = image.Files[0];
+        if (looked.TryGetValue(key, out string? before) && before == stamp)
+        {
+            return true;
+        }
 
-    private static string HashOf(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
+        bool whole = IsWhole(image);
+        if (whole)
+        {
+            looked[key] = stamp;
+        }
+        else
+        {
+            _ = looked.TryRemove(key, out _);
+        }
+
+        return whole;
+    }
+
+    private static string StampOf(KeptImage image) => string.Join('|', image.Files.Select(static f => new FileInfo(f)).Select(static f =>
+        f.Exists ? string.Create(CultureInfo.InvariantCulture, $"{f.Name} {f.Length} {f.LastWriteTimeUtc.Ticks}") : "gone"));
+
+    private static string CopiedHash(string from, string to)
+    {
+        using FileStream source = new(from, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan);
+        using FileStream target = new(to, FileMode.CreateNew, FileAccess.Write);
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        byte[] piece = new byte[1 << 16];
+        for (int read = source.Read(piece); read > 0; read = source.Read(piece))
+        {
+            hash.AppendData(piece, 0, read);
+            target.Write(piece, 0, read);
+        }
+
+        target.Flush(flushToDisk: true);
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
+    private static string FileHash(string path)
+    {
+        using FileStream source = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan);
+        return Convert.ToHexStringLower(SHA256.HashData(source));
+    }
+
+    private static string IdOf(IReadOnlyList<string> hashes) => hashes.Count == 1 ? hashes[0] : Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(string.Concat(hashes))));
 
     private static void Discard(string part)
     {

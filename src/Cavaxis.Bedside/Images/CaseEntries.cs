@@ -26,6 +26,18 @@ public static class CaseEntries
         return new VesselEntry { Vessel = vessel, Side = side, DiameterMm = FieldRange.Measured(typeof(VesselEntry), nameof(VesselEntry.DiameterMm), diameter.Value.Value, diameter.Value.Sd) };
     }
 
+    /// <summary>The depth of an access vessel.</summary>
+    /// <param name="depth">The distance from the skin to its middle, mm.</param>
+    /// <param name="vessel">Which vessel.</param>
+    /// <param name="side">Which side.</param>
+    /// <returns>An entry of the survey.</returns>
+    /// <exception cref="InputFaultException">Another kind of measurement, or a depth that no such vessel has.</exception>
+    public static VesselEntry VesselDepth(ImageMeasurement depth, VesselName vessel, BodySide side)
+    {
+        Require(depth, "depth", MeasurementKind.Distance, MeasurementKind.MotionDepth);
+        return new VesselEntry { Vessel = vessel, Side = side, DepthMm = FieldRange.Measured(typeof(VesselEntry), nameof(VesselEntry.DepthMm), depth.Value.Value, depth.Value.Sd) };
+    }
+
     /// <summary>A dimension of the cavo-atrial axis.</summary>
     /// <param name="measured">A length in mm for a length or diameter, an angle in degrees for a bend.</param>
     /// <param name="dimension">Which dimension.</param>

@@ -25,8 +25,7 @@ namespace Cavaxis.Bedside.Images;
 /// <param name="key">From which replaced identifiers follow.</param>
 public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomReader reader, IdentityKey key)
 {
-    /// <summary>Begins the finding of an entry with which an image was taken in.</summary>
-    public const string Mark = "Taken in: ";
+    private readonly SeriesCache series = new();
 
     /// <summary>Takes files in. Slices of tomography that are handed in together are one series; every other file is an image of its own.</summary>
     /// <param name="person">Who.</param>
@@ -34,10 +33,11 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
     /// <param name="paths">The files.</param>
     /// <param name="modality">How they were taken.</param>
     /// <param name="mask">What is blackened; null for nothing.</param>
-    /// <param name="cancel">Ends it between two files.</param>
+    /// <param name="cleaned">Told how many files were read and cleaned; null for nothing.</param>
+    /// <param name="cancel">Ends it between two files, while nothing is kept yet.</param>
     /// <returns>What became of each, where it was granted.</returns>
     public async Task<PatientAnswer<ImagesTaken>> TakeInAsync(
-        Person person, string patient, IReadOnlyList<string> paths, ImagingModality modality, PixelMask? mask, CancellationToken cancel = default)
+        Person person, string patient, IReadOnlyList<string> paths, ImagingModality modality, PixelMask? mask, Action<int>? cleaned = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(paths);
         AccessDecision decision = await courses.MayAsync(person, patient, Verb.Record);
@@ -51,14 +51,14 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
         List<TakenImage> taken = [];
         try
         {
-            List<(DicomFile File, CleanedFile Clean)> cleaned = await CleanAsync(paths, place, mask, refused, cancel);
-            (DicomFile File, CleanedFile Clean)[] slices = [.. cleaned.Where(static c => c.File.Header.Kind == ImageKind.TomographySlice)];
-            IEnumerable<(DicomFile File, CleanedFile Clean)[]> images = cleaned.Except(slices.Length > 1 ? slices : []).Select(static one => new[] { one });
+            List<(DicomFile File, CleanedFile Clean)> clean = await CleanAsync(paths, place, mask, refused, cleaned, cancel);
+            (DicomFile File, CleanedFile Clean)[] slices = [.. clean.Where(static c => c.File.Header.Kind == ImageKind.TomographySlice)];
+            IEnumerable<(DicomFile File, CleanedFile Clean)[]> images = clean.Except(slices.Length > 1 ? slices : []).Select(static one => new[] { one });
             foreach ((DicomFile File, CleanedFile Clean)[] image in slices.Length > 1 ? images.Append(slices) : images)
             {
-                KeptImage kept = folder.Keep(Identifier.Of(patient), [.. image.Select(static i => (ReadOnlyMemory<byte>)File.ReadAllBytes(i.Clean.Path))]);
+                KeptImage kept = await Task.Run(() => folder.Keep(Identifier.Of(patient), [.. image.Select(static i => i.Clean.Path)]), CancellationToken.None);
                 string name = NameOf(image[0].File, image.Length);
-                ImagingDone done = new() { Modality = modality, Finding = $"{Mark}{name}.", Image = new ImageReference { Name = name, FileSha256 = kept.Id } };
+                ImagingDone done = new() { Modality = modality, Finding = $"Taken in: {name}.", IsTakenIn = true, Image = new ImageReference { Name = name, FileSha256 = kept.Id } };
                 PatientAnswer<CourseOutcome> written = await courses.RecordAsync(person, patient, null, new CourseWriting(done));
                 if (written.Value is CourseRefused no)
                 {
@@ -79,7 +79,7 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
             Directory.Delete(place, recursive: true);
         }
 
-        return new PatientAnswer<ImagesTaken>(decision, new ImagesTaken(taken, refused));
+        return new PatientAnswer<ImagesTaken>(decision, new ImagesTaken(taken, [.. refused.Distinct()]));
     }
 
     /// <summary>The images of a course, newest first.</summary>
@@ -91,7 +91,7 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
         ArgumentNullException.ThrowIfNull(course);
         Identifier whose = Identifier.Of(patient);
         return [.. course.All<ImagingDone>()
-            .Where(static e => e.Event.Image?.FileSha256 is not null && e.Event.Finding.StartsWith(Mark, StringComparison.Ordinal))
+            .Where(static e => NamedImage.IsTakenIn(e.Event))
             .DistinctBy(static e => e.Event.Image!.FileSha256)
             .OrderByDescending(static e => e.Sequence)
             .Select(e => new ListedImage(e.Event.Image!.FileSha256!, e, folder.Find(whose, e.Event.Image.FileSha256!) is not null))];
@@ -112,7 +112,7 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
             return new PatientAnswer<OpenedImage>(decision);
         }
 
-        return await Task.Run(() => ImageFolder.IsWhole(kept), cancel)
+        return await Task.Run(() => folder.IsStillWhole(kept), cancel)
             ? new PatientAnswer<OpenedImage>(decision, new OpenedImage(kept, await reader.ReadAsync(kept.Files[0], cancel)))
             : throw new InputFaultException(new InputFault(
                 FaultCode.Contradiction, "image", id[..12], "the file as it was taken in", "It was altered or lost on the disk and is not shown: take it in again from where it came."));
@@ -130,19 +130,19 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
         return reader.FrameAsync(image.File, index, cancel);
     }
 
-    /// <summary>All slices of a series as one volume.</summary>
+    /// <summary>All slices of a series as one volume; read once for all windows.</summary>
     /// <param name="image">The series.</param>
-    /// <param name="cancel">Ends the wait.</param>
+    /// <param name="cancel">Ends the wait; the reading goes on for others.</param>
     /// <returns>The volume and what to know about it.</returns>
     /// <exception cref="InputFaultException">The slices do not make a volume.</exception>
     public Task<ScanSeries> SeriesAsync(OpenedImage image, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(image);
-        return new SeriesReader(reader).ReadAsync(Path.GetDirectoryName(image.Kept.Files[0])!, cancel);
+        return series.GetAsync(image.Kept.Id, () => new SeriesReader(reader).ReadAsync(Path.GetDirectoryName(image.Kept.Files[0])!)).WaitAsync(cancel);
     }
 
     private async Task<List<(DicomFile File, CleanedFile Clean)>> CleanAsync(
-        IReadOnlyList<string> paths, string place, PixelMask? mask, List<InputFault> refused, CancellationToken cancel)
+        IReadOnlyList<string> paths, string place, PixelMask? mask, List<InputFault> refused, Action<int>? done, CancellationToken cancel)
     {
         DicomCleaner cleaner = new(reader, key);
         List<(DicomFile File, CleanedFile Clean)> cleaned = [];
@@ -160,6 +160,8 @@ public sealed class ImageDesk(CourseRecords courses, ImageFolder folder, DicomRe
                 // One bad file does not keep the others out.
                 refused.AddRange(fault.Faults);
             }
+
+            done?.Invoke(i + 1);
         }
 
         return cleaned;

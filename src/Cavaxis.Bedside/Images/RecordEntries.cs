@@ -4,6 +4,7 @@ using Cavaxis.Course.Observations;
 using Cavaxis.Imaging.Measurement;
 using Cavaxis.Imaging.Tips;
 using Cavaxis.Planning.Plans;
+using Cavaxis.Quantities;
 using Cavaxis.Quantities.Faults;
 
 namespace Cavaxis.Bedside.Images;
@@ -43,13 +44,27 @@ public static class RecordEntries
         };
     }
 
+    /// <summary>What flow readings of a spectrum say among the readings: integral, rate and output.</summary>
+    /// <param name="measured">Measurements of one spectrum.</param>
+    /// <returns>A reading for each that the record keeps as one.</returns>
+    /// <exception cref="InputFaultException">A value is out of the range of its quantity.</exception>
+    public static IReadOnlyList<Reading> FlowReadings(IEnumerable<ImageMeasurement> measured)
+    {
+        ArgumentNullException.ThrowIfNull(measured);
+        return [.. measured.Select(static m => (Measured: m, Quantity: QuantityOf(m.Kind))).Where(static m => m.Quantity is not null).Select(static m => Reading(m.Measured, m.Quantity!.Value))];
+    }
+
     /// <summary>An examination with what was measured on it.</summary>
     /// <param name="modality">Kind.</param>
     /// <param name="measured">At least one measurement, all of one file.</param>
     /// <param name="question">What was asked; null for nothing.</param>
+    /// <param name="what">What was measured, in the person's words; null for nothing.</param>
+    /// <param name="image">Name of the image in the record; null for the frame of the file.</param>
+    /// <param name="breath">What the first and second of them, widest and narrowest, tell over the breath; null for nothing.</param>
     /// <returns>The examination; its image is the file by its hash.</returns>
     /// <exception cref="InputFaultException">No measurement, or of different files.</exception>
-    public static ImagingDone Examination(ImagingModality modality, IReadOnlyList<ImageMeasurement> measured, string? question = null)
+    public static ImagingDone Examination(
+        ImagingModality modality, IReadOnlyList<ImageMeasurement> measured, string? question = null, string? what = null, string? image = null, BreathVariation? breath = null)
     {
         ArgumentNullException.ThrowIfNull(measured);
         if (measured.Count == 0 || measured.SelectMany(static m => m.Provenance.Frames).Select(static f => f.FileSha256).Distinct().Count() > 1)
@@ -57,8 +72,17 @@ public static class RecordEntries
             throw new InputFaultException(new InputFault(FaultCode.Contradiction, "measured", measured.Count == 0 ? "(nothing)" : "different files", "measurements of one file", "Write down the measurements of each file by themselves."));
         }
 
-        string finding = string.Join("; ", measured.Select(static m => $"{PlainWords.FromName(m.Kind.ToString())} {Value(m)}, {m.Provenance.ShortWords}"));
-        return new ImagingDone { Modality = modality, Question = question, Finding = Cut(finding, EventLimits.Remark), Image = Image(measured[0].Provenance.Frames[0]) };
+        // Where all were measured on the same points, that is said once.
+        bool isOnce = measured.Select(static m => m.Provenance.ShortWords).Distinct().Count() == 1;
+        IEnumerable<string> numbers = measured.Select((m, i) => $"{(breath is null ? PlainWords.FromName(m.Kind.ToString()) : i == 0 ? "widest" : "narrowest")} {Value(m.Value, m.Unit)}{(isOnce ? string.Empty : $", {m.Provenance.ShortWords}")}");
+        if (breath is not null)
+        {
+            numbers = numbers.Append($"collapsibility {Value(breath.CollapsibilityPercent, "%")}").Append($"distensibility {Value(breath.DistensibilityPercent, "%")}");
+        }
+
+        string finding = $"{(what is null ? string.Empty : what + ": ")}{string.Join("; ", numbers)}{(isOnce ? $"; {measured[0].Provenance.ShortWords}" : string.Empty)}.";
+        ImageReference frame = Image(measured[0].Provenance.Frames[0]);
+        return new ImagingDone { Modality = modality, Question = question, Finding = Cut(finding, EventLimits.Remark), Image = image is null ? frame : frame with { Name = image } };
     }
 
     /// <summary>The position of a cannula by what was seen of it.</summary>
@@ -89,7 +113,7 @@ public static class RecordEntries
         };
     }
 
-    private static PortPlace Place(TipPlacement tip, Quantities.Estimate belowMm, bool isInferred) => new()
+    private static PortPlace Place(TipPlacement tip, Estimate belowMm, bool isInferred) => new()
     {
         Landmark = tip.Question.Seen.Landmark,
         OffsetCm = belowMm.Value / MmPerCm,
@@ -103,7 +127,20 @@ public static class RecordEntries
         FileSha256 = frame.FileSha256,
     };
 
-    private static string Value(ImageMeasurement m) => string.Create(CultureInfo.InvariantCulture, $"{m.Value.Value:G4} ± {m.Value.Sd:G2} {m.Unit}");
+    private static ObservedQuantity? QuantityOf(MeasurementKind kind) => kind switch
+    {
+        MeasurementKind.VelocityTimeIntegral => ObservedQuantity.OutflowVtiCm,
+        MeasurementKind.BeatRate => ObservedQuantity.HeartRatePerMin,
+        MeasurementKind.Output => ObservedQuantity.CardiacOutputLPerMin,
+        _ => null,
+    };
+
+    /// <summary>With as many digits as the error leaves: two of the standard deviation's.</summary>
+    private static string Value(Estimate value, string unit)
+    {
+        string format = $"F{(value.Sd > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(value.Sd)), 0, 4) : 2).ToString(CultureInfo.InvariantCulture)}";
+        return $"{value.Value.ToString(format, CultureInfo.InvariantCulture)} ± {value.Sd.ToString(format, CultureInfo.InvariantCulture)} {unit} ({value.Origin.ToString().ToLowerInvariant()})";
+    }
 
     private static string Cut(string text, int most) => text.Length <= most ? text : string.Concat(text.AsSpan(0, most - 1), "…");
 }

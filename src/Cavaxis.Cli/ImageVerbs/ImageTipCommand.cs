@@ -2,6 +2,7 @@ using System.Globalization;
 using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Landmarks;
 using Cavaxis.Anatomy.Lumens;
+using Cavaxis.Bedside.Images;
 using Cavaxis.Bedside.Readouts;
 using Cavaxis.Cli.Commands;
 using Cavaxis.Cli.Output;
@@ -20,10 +21,6 @@ namespace Cavaxis.Cli.ImageVerbs;
 /// <param name="output">Where results go.</param>
 public sealed class ImageTipCommand(CommandOutput output) : Command<ImageTipSettings>
 {
-    private const double UsualDistanceSdMm = 3;
-    private const double UsualWireSdMm = 5;
-    private const double UsualDepthSdMm = 3;
-
     /// <inheritdoc/>
     public override int Execute(CommandContext context, ImageTipSettings settings, CancellationToken cancellationToken)
     {
@@ -36,7 +33,7 @@ public sealed class ImageTipCommand(CommandOutput output) : Command<ImageTipSett
         SeenFeature feature = Feature(settings);
         CaseFile file = CaseInput.Read(settings.CasePath);
         Estimate? depth = OptionNumbers.Number("--depth-mm", settings.DepthMm) is double mm
-            ? Estimate.Normal(Require.InRange(mm, 0, 700, "--depth-mm", "Give the depth at the skin in mm."), UsualDepthSdMm, Origin.Measured)
+            ? Estimate.Normal(Require.InRange(mm, 0, 700, "--depth-mm", "Give the depth at the skin in mm."), TipDefaults.DepthSdMm, Origin.Measured)
             : null;
         TipPlacement tip = TipFinder.Find(new TipQuestion(feature, seen, entry, course, depth, PatientAnatomies.BodyScale(file)), PatientAnatomies.Draw(file, anatomies, (ulong)seed), (ulong)seed);
         TipSheet sheet = new(
@@ -62,7 +59,7 @@ public sealed class ImageTipCommand(CommandOutput output) : Command<ImageTipSett
             _ => throw OptionNumbers.Refused("--side", settings.Side ?? "(nothing)", "feet or head", "Say on which side of the landmark the part lies."),
         };
         double mm = OptionNumbers.Number("--distance-mm", settings.DistanceMm) ?? throw OptionNumbers.Refused("--distance-mm", "(nothing)", "a distance in mm", "Measure it on the picture: image measure.");
-        double sd = Require.InRange(OptionNumbers.Number("--distance-sd-mm", settings.DistanceSdMm) ?? UsualDistanceSdMm, 0, 100, "--distance-sd-mm", "Give the standard deviation in mm.");
+        double sd = Require.InRange(OptionNumbers.Number("--distance-sd-mm", settings.DistanceSdMm) ?? TipDefaults.DistanceSdMm, 0, 100, "--distance-sd-mm", "Give the standard deviation in mm.");
         PlaneTilt tilt = new(OptionNumbers.Number("--tilt-deg", settings.TiltDeg) ?? PlaneTilt.Usual.Degrees, OptionNumbers.Number("--tilt-sd-deg", settings.TiltSdDeg) ?? PlaneTilt.Usual.SdDegrees);
         return new SeenDistance(
             OptionWords.Choice<CavalLandmark>("--landmark", settings.Landmark), towardsFeet, Estimate.Normal(mm, sd, Origin.Measured),
@@ -79,7 +76,7 @@ public sealed class ImageTipCommand(CommandOutput output) : Command<ImageTipSett
                 return SeenFeature.Tip;
             case "wire":
                 double beyond = OptionNumbers.Number("--wire-beyond-mm", settings.WireBeyondMm) ?? throw OptionNumbers.Refused("--wire-beyond-mm", "(nothing)", "mm", "Say how far the wire reaches beyond the tip.");
-                return SeenFeature.WireEnd(beyond, OptionNumbers.Number("--wire-sd-mm", settings.WireSdMm) ?? UsualWireSdMm);
+                return SeenFeature.WireEnd(beyond, OptionNumbers.Number("--wire-sd-mm", settings.WireSdMm) ?? TipDefaults.WireSdMm);
         }
 
         string id = settings.Device ?? throw OptionNumbers.Refused("--device", "(nothing)", "the identifier of a cannula", "See cannula list.");

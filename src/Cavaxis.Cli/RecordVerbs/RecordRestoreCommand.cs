@@ -1,5 +1,7 @@
 using System.ComponentModel;
 using System.Globalization;
+using Cavaxis.Bedside.ImageKeeping;
+using Cavaxis.Bedside.Images;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Chain;
@@ -12,7 +14,7 @@ namespace Cavaxis.Cli.RecordVerbs;
 
 /// <summary>
 /// <c>record restore</c>: a backup becomes a record, in a file or on a server; so it is also the way from one to the other. Who acts signs in to the people
-/// of the backup, on a copy that is thrown away, so that the restored record is the backup and nothing else.
+/// of the backup, on a copy that is thrown away, so that the restored record is the backup and nothing else. Images beside the backup come back beside the record.
 /// </summary>
 /// <param name="output">Where results go.</param>
 /// <param name="secrets">Gives the password.</param>
@@ -30,6 +32,11 @@ public sealed class RecordRestoreCommand(CommandOutput output, SecretReader secr
         [CommandOption("--anchor <FILE>")]
         [Description("File with a line of `record anchor`, kept elsewhere, that the backup must pass.")]
         public string? Anchor { get; init; }
+
+        /// <summary>Where the images shall lie.</summary>
+        [CommandOption("--images <FOLDER>")]
+        [Description(ImagesOption.Words)]
+        public string? Images { get; init; }
     }
 
     /// <inheritdoc/>
@@ -40,23 +47,23 @@ public sealed class RecordRestoreCommand(CommandOutput output, SecretReader secr
         StoreAddress target = StoreOption.Address(settings.Store);
         string name = RecordDesk.NameOf(settings);
         string password = RecordDesk.PasswordOf(settings, secrets);
-        await RequireKeeperAsync(settings.Path, name, password);
+        IReadOnlyList<NamedImage> named = await RequireKeeperAsync(settings.Path, name, password);
         ChainHead head = await StoreBackup.RestoreAsync(settings.Path, target, anchor);
-        RecordAnchor told = RecordAnchor.Of(new ChainAnchor(head, TimeProvider.System.GetUtcNow()));
+        ImageStock images = ImageStock.Copy(named, new ImageFolder(ImagesOption.OfBackup(settings.Path)), ImagesOption.Of(settings.Images, target));
+        RecordCopy told = RecordCopy.Of(RecordAnchor.Of(new ChainAnchor(head, TimeProvider.System.GetUtcNow())), images);
         if (settings.Json)
         {
             output.Json(told);
         }
         else
         {
-            output.Wrapped(string.Empty, string.Create(CultureInfo.InvariantCulture, $"{told.Events} events restored to {target.Shown}; the chain holds. People sign in as before."));
-            output.Line(told.Anchor);
+            told.Write(output, string.Create(CultureInfo.InvariantCulture, $"{told.Events} events restored to {target.Shown}; the chain holds. People sign in as before."));
         }
 
-        return (int)ExitCode.Done;
+        return told.Code;
     }
 
-    private static async Task RequireKeeperAsync(string backup, string name, string password)
+    private static async Task<IReadOnlyList<NamedImage>> RequireKeeperAsync(string backup, string name, string password)
     {
         if (!File.Exists(backup))
         {
@@ -70,6 +77,7 @@ public sealed class RecordRestoreCommand(CommandOutput output, SecretReader secr
             File.Copy(backup, copy);
             await using RecordDesk desk = await RecordDesk.SignInAsync(StoreAddress.Of(copy), name, password);
             await desk.RequireKeeperAsync();
+            return await NamedImage.AllAsync(desk.Store);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

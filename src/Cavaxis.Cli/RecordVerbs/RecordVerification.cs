@@ -1,4 +1,5 @@
 using System.Globalization;
+using Cavaxis.Bedside.Images;
 using Cavaxis.Cli.Output;
 using Cavaxis.Records.Chain;
 
@@ -14,18 +15,21 @@ namespace Cavaxis.Cli.RecordVerbs;
 /// <param name="Words">What was found there.</param>
 /// <param name="Damage">What the store says of its own file.</param>
 /// <param name="NobodySignedIn">True where the record is too damaged to sign in to.</param>
+/// <param name="Images">How many images it names; null where it is too damaged to say.</param>
+/// <param name="ImageTrouble">Each of them that is missing or was altered.</param>
 public sealed record RecordVerification(
-    bool Whole, long Events, string Hash, bool AnchorChecked, long? BrokenAt, BreakKind? BrokenHow, string? Words, IReadOnlyList<string> Damage, bool NobodySignedIn)
+    bool Whole, long Events, string Hash, bool AnchorChecked, long? BrokenAt, BreakKind? BrokenHow, string? Words, IReadOnlyList<string> Damage, bool NobodySignedIn,
+    int? Images, IReadOnlyList<string> ImageTrouble)
 {
     /// <summary>Of a report.</summary>
     /// <param name="report">The report.</param>
     /// <param name="anchored">Whether an anchor was given.</param>
-    /// <param name="nobody">Whether no one could sign in.</param>
+    /// <param name="images">The images; null where no one could sign in.</param>
     /// <returns>The same for people.</returns>
-    public static RecordVerification Of(ChainReport report, bool anchored, bool nobody)
+    public static RecordVerification Of(ChainReport report, bool anchored, ImageStock? images)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return new(report.IsWhole, report.Intact.Position, report.Intact.Hash.Hex, anchored, report.Break?.Position, report.Break?.Kind, report.Break?.Words, report.Damage, nobody);
+        return new(report.IsWhole, report.Intact.Position, report.Intact.Hash.Hex, anchored, report.Break?.Position, report.Break?.Kind, report.Break?.Words, report.Damage, images is null, images?.Named, images?.Trouble ?? []);
     }
 
     /// <summary>Writes it in words.</summary>
@@ -51,7 +55,19 @@ public sealed record RecordVerification(
             : "No line kept elsewhere was given (--anchor FILE): a chain written anew as a whole, or cut off at its end, is found only against one.");
         if (NobodySignedIn)
         {
-            output.Wrapped(string.Empty, "The record takes no sign-in in this state; who asked was not checked.");
+            output.Wrapped(string.Empty, "The record takes no sign-in in this state; who asked was not checked, and neither were the images.");
+        }
+        else if (ImageTrouble.Count > 0)
+        {
+            output.Wrapped(string.Empty, string.Create(CultureInfo.InvariantCulture, $"OF {Images} IMAGES {ImageTrouble.Count} ARE MISSING OR ALTERED:"));
+            foreach (string line in ImageTrouble)
+            {
+                output.Wrapped("  ", line);
+            }
+        }
+        else if (Images > 0)
+        {
+            output.Wrapped(string.Empty, string.Create(CultureInfo.InvariantCulture, $"All {Images} images lie beside it as they were taken in."));
         }
 
         if (!Whole)

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Cavaxis.Bedside.Images;
 using Cavaxis.Cli.Output;
 using Cavaxis.Cli.Secrets;
 using Cavaxis.Records.Chain;
@@ -26,6 +27,11 @@ public sealed class RecordVerifyCommand(CommandOutput output, SecretReader secre
         [CommandOption("--anchor <FILE>")]
         [Description("File with a line of `record anchor`, kept elsewhere, that the record must pass.")]
         public string? Anchor { get; init; }
+
+        /// <summary>Where the images lie.</summary>
+        [CommandOption("--images <FOLDER>")]
+        [Description(ImagesOption.Words)]
+        public string? Images { get; init; }
     }
 
     /// <inheritdoc/>
@@ -34,9 +40,9 @@ public sealed class RecordVerifyCommand(CommandOutput output, SecretReader secre
         ArgumentNullException.ThrowIfNull(settings);
         ChainAnchor? anchor = VerbText.AnchorIn(settings.Anchor);
         StoreAddress address = StoreOption.Existing(settings.Store);
-        StoreFault? unsigned = await RequireKeeperAsync(address, settings);
+        ImageStock? images = await RequireKeeperAsync(address, settings);
         ChainReport report = await StoreVerifier.VerifyAsync(address, anchor);
-        RecordVerification told = RecordVerification.Of(report, anchor is not null, unsigned is not null);
+        RecordVerification told = RecordVerification.Of(report, anchor is not null, images);
         if (settings.Json)
         {
             output.Json(told);
@@ -46,10 +52,11 @@ public sealed class RecordVerifyCommand(CommandOutput output, SecretReader secre
             told.Write(output);
         }
 
-        return (int)(report.IsWhole ? ExitCode.Done : ExitCode.StopFound);
+        return (int)(report.IsWhole && told.ImageTrouble.Count == 0 ? ExitCode.Done : ExitCode.StopFound);
     }
 
-    private async Task<StoreFault?> RequireKeeperAsync(StoreAddress address, Settings settings)
+    /// <summary>The images, looked at one by one; null where the record is too damaged to sign in to and to say which it names.</summary>
+    private async Task<ImageStock?> RequireKeeperAsync(StoreAddress address, Settings settings)
     {
         string name = RecordDesk.NameOf(settings);
         string password = RecordDesk.PasswordOf(settings, secrets);
@@ -57,11 +64,11 @@ public sealed class RecordVerifyCommand(CommandOutput output, SecretReader secre
         {
             await using RecordDesk desk = await RecordDesk.SignInAsync(address, name, password);
             await desk.RequireKeeperAsync();
-            return null;
+            return ImageStock.Of(await NamedImage.AllAsync(desk.Store), ImagesOption.Of(settings.Images, address));
         }
         catch (StoreFaultException damaged) when (TooDamaged.Contains(damaged.Fault.Code))
         {
-            return damaged.Fault;
+            return null;
         }
     }
 }

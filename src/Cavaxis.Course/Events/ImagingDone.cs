@@ -18,4 +18,11 @@ public sealed record ImagingDone : CourseEvent
 
     /// <summary>The images.</summary>
     public ImageReference? Image { get; init; }
+
+    /// <summary>True where with this entry the image was taken in and kept beside the record.</summary>
+    public bool IsTakenIn { get; init; }
+
+    /// <summary>Fields of the case that were filled with what was measured.</summary>
+    [Text(EventLimits.Views)]
+    public IReadOnlyList<CaseFieldFilled> IntoCase { get; init; } = [];
 }

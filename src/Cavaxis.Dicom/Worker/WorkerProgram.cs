@@ -13,11 +13,14 @@ internal static class WorkerProgram
     /// <summary>Word by which the worker says that the binding is missing.</summary>
     public const string Missing = "missing";
 
+    /// <summary>Variable of the environment that names the folder of the binding, where it does not lie where Debian puts it.</summary>
+    private const string FolderVariable = "CAVAXIS_GDCM_FOLDER";
+
     private static int Main(string[] args)
     {
         using Stream input = Console.OpenStandardInput();
         using Stream output = OwnOutput();
-        GdcmBinding? binding = GdcmBinding.Load(args.Length > 0 ? args[0] : string.Empty);
+        GdcmBinding? binding = GdcmBinding.Load(args.Length > 0 && args[0].Length > 0 ? args[0] : Environment.GetEnvironmentVariable(FolderVariable) ?? string.Empty);
         using BinaryReader reader = new(input, Encoding.UTF8);
         GdcmFile? file = null;
         try

@@ -1,5 +1,6 @@
 using Cavaxis.Anatomy.Axis;
 using Cavaxis.Anatomy.Body;
+using Cavaxis.Bedside.Images;
 using Cavaxis.Planning.Case;
 using Cavaxis.Planning.Configurations;
 using Cavaxis.Planning.Information;
@@ -36,8 +37,8 @@ public static class EntryForm
     /// <param name="dimension">Dimension.</param>
     /// <returns>A path; of the vessel where the dimension is the diameter of one that is surveyed.</returns>
     public static string PathOf(AxisDimension dimension) => VesselOf(dimension) is (VesselName vessel, BodySide side)
-        ? VesselPath(vessel, side, "diameterMm")
-        : AxisPath(dimension, "value");
+        ? CaseTarget.PathOf(vessel, side, "diameterMm")
+        : CaseTarget.PathOf(dimension, "value");
 
     private static IReadOnlyList<EntryGroup> Build()
     {
@@ -101,7 +102,7 @@ public static class EntryForm
     [
         .. Enum.GetValues<VesselName>().SelectMany(static vessel => Enum.GetValues<BodySide>().Select(side => new EntryRow(
             $"{WordLabel.Capital(PlainWords.FromName(vessel.ToString()))}, {PlainWords.Side(side)}",
-            [.. RecordShape.Of(typeof(VesselEntry)).Fields.Where(static f => !f.IsRequired).Select(f => Short(VesselPath(vessel, side, f.Name), f))]))),
+            [.. RecordShape.Of(typeof(VesselEntry)).Fields.Where(static f => !f.IsRequired).Select(f => Short(CaseTarget.PathOf(vessel, side, f.Name), f))]))),
     ];
 
     private static IReadOnlyList<EntryRow> Axis() =>
@@ -112,7 +113,7 @@ public static class EntryForm
             string how = UsualMeasurement.All.FirstOrDefault(m => m.Dimension == dimension)?.How ?? string.Empty;
             return new EntryRow(
                 WordLabel.Capital(PlainWords.FromName(dimension.ToString())),
-                [.. RecordShape.Of(typeof(AxisEntry)).Fields.Where(static f => f.Name != "dimension").Select(f => Short(AxisPath(dimension, f.Name), f) with
+                [.. RecordShape.Of(typeof(AxisEntry)).Fields.Where(static f => f.Name != "dimension").Select(f => Short(CaseTarget.PathOf(dimension, f.Name), f) with
                 {
                     Unit = f.Number is null ? string.Empty : NumberWords.Unit(range.Unit),
                     Hint = f.Name switch
@@ -142,11 +143,6 @@ public static class EntryForm
             Hint = field.Hint.Length > 0 ? $"{field.Label}; {field.Hint}" : field.Label,
         };
     }
-
-    private static string VesselPath(VesselName vessel, BodySide side, string field) =>
-        $"vessels[vessel={JsonName.Of(vessel.ToString())},side={JsonName.Of(side.ToString())}].{field}";
-
-    private static string AxisPath(AxisDimension dimension, string field) => $"axis[dimension={JsonName.Of(dimension.ToString())}].{field}";
 
     private static (VesselName Vessel, BodySide Side)? VesselOf(AxisDimension dimension) => dimension switch
     {

@@ -87,6 +87,17 @@ internal sealed class AxisLinePlot(AxisScene scene)
     /// <summary>A number for an attribute of the picture.</summary>
     public static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 
+    /// <summary>A short word for a landmark.</summary>
+    /// <param name="landmark">The landmark.</param>
+    public static string Short(AxisLandmark landmark) => landmark.Kind switch
+    {
+        LandmarkKind.Junction => landmark.Name.Contains("superior", StringComparison.Ordinal) ? "SCAJ" : "ICAJ",
+        LandmarkKind.TricuspidValve => "tricuspid",
+        LandmarkKind.HepaticVein => "hepatic",
+        LandmarkKind.RenalVeins => "renal",
+        _ => landmark.Name,
+    };
+
     /// <summary>Where the trunk is cut or ends.</summary>
     private double End => Math.Min(Bottom, scene.Segments[^1].BottomMm);
 

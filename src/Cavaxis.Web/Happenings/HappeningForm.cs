@@ -8,7 +8,7 @@ namespace Cavaxis.Web.Happenings;
 internal static class HappeningForm
 {
     /// <summary>Fields that this program fills, and lists that have a form of their own.</summary>
-    private static readonly HashSet<string> Ours = ["fileSha256", "import", "readings", "planEntry", "trialEntry", "complicationEntry", "caseEntry"];
+    private static readonly HashSet<string> Ours = ["fileSha256", "isTakenIn", "intoCase", "import", "readings", "planEntry", "trialEntry", "complicationEntry", "caseEntry"];
 
     /// <summary>The fields.</summary>
     /// <param name="kind">Kind of event.</param>

@@ -101,9 +101,23 @@ public sealed class ImageDeskTests : IAsyncLifetime, IDisposable
         TakenImage taken = Assert.Single((await desk.TakeInAsync(Cleo, patient, slices, ImagingModality.ComputedTomography, null)).Value!.Taken);
         Assert.Contains("90 slices", taken.Name, StringComparison.Ordinal);
         var series = await desk.SeriesAsync((await desk.OpenAsync(Cleo, patient, taken.Id)).Value!);
+        Assert.Same(series, await desk.SeriesAsync((await desk.OpenAsync(Rita, patient, taken.Id)).Value!));
         Assert.Equal((96, 96, 90), (series.Volume.Columns, series.Volume.Rows, series.Volume.Slices));
         (double i, double j, double k) = series.Volume.Voxel(new(0, 0, 60));
         Assert.InRange(series.Volume[(int)Math.Round(i), (int)Math.Round(j), (int)Math.Round(k)], 185, 215);
+    }
+
+    [Fact]
+    public async Task Taking_in_is_counted_and_can_be_ended_while_nothing_is_kept()
+    {
+        List<int> counted = [];
+        Assert.Equal(2, (await desk.TakeInAsync(Cleo, patient, [Written(50), Written(40)], ImagingModality.Other, null, counted.Add)).Value!.Taken.Count);
+        Assert.Equal([1, 2], counted);
+        using CancellationTokenSource cancel = new();
+        int before = desk.Of(patient, await CourseAsync()).Count;
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() =>
+            desk.TakeInAsync(Cleo, patient, [Written(30), Written(20), Written(45)], ImagingModality.Other, null, _ => cancel.Cancel(), cancel.Token));
+        Assert.Equal((before, before), (desk.Of(patient, await CourseAsync()).Count, Directory.GetFiles(Path.Combine(place, "images"), "*.dcm", SearchOption.AllDirectories).Length));
     }
 
     [Fact]

@@ -52,7 +52,7 @@ internal static class Samples
         new Observed { Readings = Readings, Import = new ImportOrigin { FileSha256 = Hash, Rows = 10, Line = 2, FileName = "a.csv" }, Remark = "calm" },
         new AnticoagulationSet { Agent = AnticoagulationAgent.Heparin, Dose = 900, DoseUnit = "U/h", Targets = [new TargetRange { Quantity = ObservedQuantity.AntiXaIuPerMl, Low = 0.3, High = 0.5 }], Reason = "day 1" },
         new AnticoagulationChecked { Readings = [Reading.Of(ObservedQuantity.AntiXaIuPerMl, 0.4)], Action = "none" },
-        new ImagingDone { Modality = ImagingModality.ComputedTomography, Question = "bleeding?", Finding = "none", Image = Image },
+        new ImagingDone { Modality = ImagingModality.ComputedTomography, Question = "bleeding?", Finding = "none", Image = Image, IsTakenIn = true, IntoCase = [new CaseFieldFilled { Field = "heart.lvotDiameterMm", Value = 21, Sd = 0.5 }] },
         new ComplicationSeen { Complication = ComplicationKind.LimbIschaemia, Gravity = ComplicationGravity.Treated, Cannula = "return", Side = BodySide.Right, Description = "pale", Action = "perfused" },
         new ComplicationEnded { ComplicationEntry = 4, Gravity = ComplicationGravity.Procedure, Result = "warm" },
         new WeaningStarted { Method = WeaningMethod.FlowSteps, Configuration = RunningConfiguration.VaFemoral, Readings = Readings, Remark = "calm" },

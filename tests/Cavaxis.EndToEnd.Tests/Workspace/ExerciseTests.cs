@@ -49,6 +49,7 @@ public class ExerciseTests(WorkspaceBrowser browser)
         await page.FocusAsync("#level-2");
         await page.Keyboard.PressAsync("Space");
         await Expect(page.Locator("main")).ToContainTextAsync("Level 2, number", new() { Timeout = Patience });
+        await page.Locator("#scan[data-mounted]").WaitForAsync(new() { Timeout = Patience });
         await page.FocusAsync("#scan");
         await page.Keyboard.PressAsync("Shift+ArrowRight");
         await page.Keyboard.PressAsync("Enter");
@@ -70,8 +71,7 @@ public class ExerciseTests(WorkspaceBrowser browser)
 
     private static async Task PointAsync(IPage page, double x, double y)
     {
-        double[] at = await Pointed.AtAsync(page, x, y);
-        await page.Mouse.ClickAsync((float)at[0], (float)at[1]);
+        await Pointed.ClickAsync(page, x, y);
         await Expect(page.Locator(".pointing-point")).ToHaveCountAsync(1);
     }
 }

@@ -34,9 +34,11 @@ public class ScanTests(WorkspaceBrowser browser)
         // The middle of the scan lies in the atrium, 0 mm; 60 mm up lies the upper vein. Both are looked at on the view from the front.
         await GoAsync(page, 160, 64, " 60 mm up");
         await page.ClickAsync("#seed-upper");
+        await Expect(page.Locator("#seed-upper")).ToHaveAttributeAsync("aria-pressed", "true");
         await GoAsync(page, 160, 310, " 34 mm down");
         await GoAsync(page, 160, 202, " 60 mm down");
         await page.ClickAsync("#seed-lower");
+        await Expect(page.Locator("#seed-lower")).ToHaveAttributeAsync("aria-pressed", "true");
         await page.ClickAsync("#trace");
         await Expect(page.Locator("#axis, #failure").First).ToBeVisibleAsync(new() { Timeout = Patience });
         await Expect(page.Locator("#failure")).ToHaveCountAsync(0);
@@ -58,8 +60,7 @@ public class ScanTests(WorkspaceBrowser browser)
 
     private static async Task GoAsync(IPage page, double x, double y, string told)
     {
-        double[] at = await Pointed.AtAsync(page, x, y, "#coronal");
-        await page.Mouse.ClickAsync((float)at[0], (float)at[1]);
+        await Pointed.ClickAsync(page, x, y, "#coronal");
         await Expect(page.Locator("main")).ToContainTextAsync(told);
     }
 }

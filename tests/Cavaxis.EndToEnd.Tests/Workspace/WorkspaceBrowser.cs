@@ -7,6 +7,9 @@ namespace Cavaxis.EndToEnd.Tests.Workspace;
 /// <summary>One server and one browser for all tests in the browser; each test opens windows of its own.</summary>
 public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
 {
+    /// <summary>How long is waited for what a page is expected to show, ms.</summary>
+    private const float Patience = 30_000;
+
     private readonly WorkFolder folder = new();
     private IPlaywright? playwright;
     private IBrowser? browser;
@@ -22,6 +25,9 @@ public sealed class WorkspaceBrowser : IAsyncLifetime, IDisposable
     {
         server = await WorkspaceServer.StartAsync(folder["data"]);
         playwright = await Playwright.CreateAsync();
+
+        // All projects are tested at once, and studies of the tests before go on in the server: what is expected may come later than on an idle machine.
+        Assertions.SetDefaultExpectTimeout(Patience);
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox"] });
     }
 

@@ -10,10 +10,11 @@ public sealed class WorkspaceServer : IDisposable
 
     private readonly string data;
     private readonly string[] options;
+    private readonly IReadOnlyDictionary<string, string> environment;
     private Process process;
 
-    private WorkspaceServer(string data, string[] options, Process process, Uri address) =>
-        (this.data, this.options, this.process, Address) = (data, options, process, address);
+    private WorkspaceServer(string data, string[] options, IReadOnlyDictionary<string, string> environment, Process process, Uri address) =>
+        (this.data, this.options, this.environment, this.process, Address) = (data, options, environment, process, address);
 
     /// <summary>The built program, of the same build configuration as these tests.</summary>
     public static string Program { get; } =
@@ -25,10 +26,16 @@ public sealed class WorkspaceServer : IDisposable
     /// <summary>Starts it and waits until it answers.</summary>
     /// <param name="data">Folder of its store.</param>
     /// <param name="options">Further options of the command line.</param>
-    public static async Task<WorkspaceServer> StartAsync(string data, params string[] options)
+    public static Task<WorkspaceServer> StartAsync(string data, params string[] options) => StartAsync(data, new Dictionary<string, string>(), options);
+
+    /// <summary>Starts it with more environment and waits until it answers.</summary>
+    /// <param name="data">Folder of its store.</param>
+    /// <param name="environment">More environment.</param>
+    /// <param name="options">Further options of the command line.</param>
+    public static async Task<WorkspaceServer> StartAsync(string data, IReadOnlyDictionary<string, string> environment, params string[] options)
     {
-        (Process process, Uri address) = await LaunchAsync(data, options, port: 0);
-        return new WorkspaceServer(data, options, process, address);
+        (Process process, Uri address) = await LaunchAsync(data, options, environment, port: 0);
+        return new WorkspaceServer(data, options, environment, process, address);
     }
 
     /// <summary>Kills it as a power cut would.</summary>
@@ -42,7 +49,7 @@ public sealed class WorkspaceServer : IDisposable
     public async Task RestartAsync()
     {
         process.Dispose();
-        (process, _) = await LaunchAsync(data, options, Address.Port);
+        (process, _) = await LaunchAsync(data, options, environment, Address.Port);
     }
 
     public void Dispose()
@@ -55,10 +62,10 @@ public sealed class WorkspaceServer : IDisposable
         process.Dispose();
     }
 
-    private static async Task<(Process Process, Uri Address)> LaunchAsync(string data, string[] options, int port)
+    private static async Task<(Process Process, Uri Address)> LaunchAsync(string data, string[] options, IReadOnlyDictionary<string, string> environment, int port)
     {
         Process process = CavaxisProcess.Start(
-            "dotnet", [Program, "--no-open", "--data", data, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture), .. options], new Dictionary<string, string>());
+            "dotnet", [Program, "--no-open", "--data", data, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture), .. options], environment);
         string? line = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(60));
         if (line?.StartsWith(Announcement, StringComparison.Ordinal) != true)
         {

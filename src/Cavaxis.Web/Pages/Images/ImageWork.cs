@@ -103,9 +103,8 @@ internal sealed class ImageWork
     /// <summary>Keeps a distance as the diameter of the outflow tract.</summary>
     public void UseAsOutflow(ImageMeasurement distance) => Outflow = distance;
 
-    /// <summary>The distance between two points of another frame, for a diameter that is followed.</summary>
-    /// <exception cref="InputFaultException">It cannot be measured.</exception>
-    public ImageMeasurement DistanceOn(int frame, PixelPoint from, PixelPoint to) => Ruler(frame).Distance(from, to);
+    /// <summary>Measures on a frame, from 1.</summary>
+    public FrameRuler Ruler(int frame) => new(new FrameIdentity(fileSha256, frame), Calibration, null, Known);
 
     /// <summary>A place of the picture as the engine counts it: from the middle of the first pixel.</summary>
     public static PixelPoint Pixel(PicturePoint point) => new(point.X - 0.5, point.Y - 0.5);
@@ -171,6 +170,4 @@ internal sealed class ImageWork
 
         return new(all, line, [string.Create(CultureInfo.InvariantCulture, $"{flow.Beats} whole beats; {100 * envelope.CorrectedShare:F0} % of the envelope drawn by hand.{(envelope.ReachesEdge ? " The trace touches the edge of the spectrum: it is cut there or wraps to the other side." : string.Empty)}")]);
     }
-
-    private FrameRuler Ruler(int frame) => new(new FrameIdentity(fileSha256, frame), Calibration, null, Known);
 }

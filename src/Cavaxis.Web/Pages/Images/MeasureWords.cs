@@ -35,6 +35,9 @@ internal static class MeasureWords
     /// <summary>The number with its interval and where it comes from.</summary>
     public static string Value(ImageMeasurement one) => Value(one.Value, one.Unit);
 
+    /// <summary>The number with its standard deviation, as it is written into a case.</summary>
+    public static string Short(ImageMeasurement one) => $"{Number(one.Value.Value, one.Value.Sd)} ± {Number(one.Value.Sd, one.Value.Sd)} {one.Unit}";
+
     /// <summary>A number with its interval and where it comes from.</summary>
     public static string Value(Estimate value, string unit) =>
         string.Create(CultureInfo.InvariantCulture, $"{Number(value.Value, value.Sd)} {unit} (90 % interval {Number(value.Low, value.Sd)} to {Number(value.High, value.Sd)}), {value.Origin.ToString().ToLowerInvariant()}");
