@@ -1,7 +1,7 @@
 using System.Globalization;
+using Cavaxis.Arteries.Boundaries;
 using Cavaxis.Arteries.Grid;
 using Cavaxis.Arteries.Network;
-using Cavaxis.Arteries.Boundaries;
 using Cavaxis.Arteries.Solver;
 using Xunit.Abstractions;
 

@@ -30,7 +30,8 @@ internal static class MadeUpTree
         return new ArteriesAnswer(1, "Caution.", title, true, "The support that runs.", true, string.Empty, ["something"], new ArterialSupportResult(
             cannula is null ? 0 : 3.8, "right femoral artery, 19 Fr", 84, 51, 100, 320, new HeartReading(1.2, 14, 21, 66, 74, 62, 1.3, 67),
             [.. arteries], [.. organs], mixing, [.. limbs], new SamplingAdvice(BodySide.Right, "Sample the right radial artery: it carries what the brain's right half gets.", false),
-            ["viscosity"], ["coagulation"], [table.Source], new SettlingRecord(8, 1e-4, 12, false, 1e-12, 800, 900)) { ReturnSegment = cannula }, []);
+            ["viscosity"], ["coagulation"], [table.Source], new SettlingRecord(8, 1e-4, 12, false, 1e-12, 800, 900))
+        { ReturnSegment = cannula }, []);
     }
 
     private static OverBeat Saturation(OverBeat share) => share.Through(static s => 55 + (45 * s));
