@@ -18,6 +18,7 @@ internal sealed record PictureOrder(string File, string Patient, string Question
         new("workspace-ways.jpg", "Tall man", "ways", "dark", UpToDate),
         new("workspace-lie.jpg", "Tall man", "lie", "bright", UpToDate, Show: ".lie"),
         new("workspace-whatif.jpg", "Veno-venous support running", "whatif", "dark", ".reading-list li", Press: "[data-step=flow-more]", Show: ".whatif-grid"),
+        new("workspace-blood.jpg", "Femoral veno-arterial support running", "blood", "dark", ".blood-sheet svg", Show: ".blood-grid"),
         new("workspace-run.jpg", "Veno-venous support running", "run", "dark", ".cause", Show: "#why-title"),
         new("workspace-goesin.jpg", "Tall man", "goesin", "dark", ".way[data-ready]", Show: ".way"),
         new("workspace-exercise.jpg", "", "exercises?seed=7", "dark", "#score", Press: "#not-in-view", Show: "#question"),

@@ -81,7 +81,7 @@ public static class Planner
     [
         "How wire and cannula behave in the curved anatomy, unless an insertion study of the plan is asked for; perforation in no case.",
         "Recirculation beyond the model of docs/models/recirculation.md: turning of the cannula, side holes against a wall, a valve that leaks.",
-        "Where native and pump blood meet in the aorta beyond three mixed volumes (ascending, arch, descending).",
+        "Where native and pump blood meet in the aorta beyond three mixed volumes (ascending, arch, descending), and how the leg below an arterial cannula is supplied, unless the arterial tree of the plan is asked for.",
         "Clotting, bleeding, infection, and drugs.",
         "The height of the pump below the patient, kinks, and movement with breathing or turning.",
         "The hole map of the device in hand, unless it was entered from its label.",

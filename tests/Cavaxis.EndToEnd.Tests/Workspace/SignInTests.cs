@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.RegularExpressions;
 using Cavaxis.EndToEnd.Tests.Programs;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
@@ -48,7 +49,7 @@ public sealed class SignInTests(WorkspaceBrowser browser) : IDisposable
 
         await RegisteredPeople.SignInAsync(page, "lena");
         await page.Locator(".patient-open").First.ClickAsync();
-        await Expect(page.Locator("#f-title")).Not.ToHaveValueAsync(string.Empty);
+        await Expect(page.Locator("#f-title")).ToHaveValueAsync(new Regex(@"\w"));
         string patient = page.Url;
         string title = await page.InputValueAsync("#f-title");
 
