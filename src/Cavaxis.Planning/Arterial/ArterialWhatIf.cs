@@ -21,7 +21,7 @@ public static class ArterialWhatIf
         CaseFile file, DeviceCatalogue catalogue, CirculationParameters before, IReadOnlyList<RequestedChange> changes, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(before);
-        ArteriesQuestion question = new(file, catalogue, before, null, string.Empty, []);
+        ArteriesQuestion question = new(file, catalogue, before, null, string.Empty, []) { WithIntervals = false };
         ArteriesAnswer first = ArteriesStudy.Of(question, null, cancellation);
         if (first.Result is not ArterialSupportResult was)
         {

@@ -49,6 +49,7 @@ public static class ArteriesStudy
         ArterialSupportRequest request = new(circulation, reading.Habitus, flow < LeastFlowLPerMin ? null : entry, flow)
         {
             Measured = [.. ArterialReturnFromCase.Measured(file)],
+            WithIntervals = question.WithIntervals,
         };
         try
         {

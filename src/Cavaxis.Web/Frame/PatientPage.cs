@@ -6,6 +6,8 @@ namespace Cavaxis.Web.Frame;
 /// <summary>What every page of one patient does: opens the patient of its address on the desk and follows what changes there.</summary>
 public abstract class PatientPage : ComponentBase, IDisposable
 {
+    private static readonly TimeSpan BetweenWords = TimeSpan.FromMilliseconds(500);
+
     /// <summary>Identifier of the patient, from the address.</summary>
     [Parameter]
     public string Id { get; set; } = string.Empty;
@@ -38,6 +40,25 @@ public abstract class PatientPage : ComponentBase, IDisposable
     /// <summary>Ends what the page began.</summary>
     /// <param name="disposing">True when called by <see cref="Dispose()"/>.</param>
     protected virtual void Dispose(bool disposing) => Desk.Changed -= OnDeskChanged;
+
+    /// <summary>Draws the page again and again while work runs, so that it tells how far the work is.</summary>
+    /// <param name="given">Ends with the work.</param>
+    /// <returns>A task that ends with it.</returns>
+    protected async Task TellAsync(CancellationToken given)
+    {
+        using PeriodicTimer clock = new(BetweenWords);
+        try
+        {
+            while (await clock.WaitForNextTickAsync(given))
+            {
+                await InvokeAsync(StateHasChanged);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The work is done.
+        }
+    }
 
     private void OnDeskChanged() => _ = InvokeAsync(() =>
     {

@@ -18,7 +18,6 @@ public sealed partial class BloodPage
 {
     private static readonly string[] Offered = ["flow", "contractility", "resistance", "balloon"];
     private static readonly TimeSpan BetweenSteps = TimeSpan.FromMilliseconds(700);
-    private static readonly TimeSpan BetweenWords = TimeSpan.FromMilliseconds(500);
 
     /// <summary>Steps that another question brought along, as <c>key:steps</c> with commas between.</summary>
     [SupplyParameterFromQuery]
@@ -26,9 +25,7 @@ public sealed partial class BloodPage
 
     private CancellationTokenSource work = new();
     private BloodQuestion? running;
-    private BloodQuestion? asked;
     private BloodPicture? picture;
-    private BloodPicture? sweep;
     private IReadOnlyList<Stepper> steppers = [];
     private string sheet = string.Empty;
     private string trouble = string.Empty;
@@ -45,7 +42,7 @@ public sealed partial class BloodPage
 
     private OrganReading? Heart => Result?.Organs.FirstOrDefault(static o => o.Organ == ArterialOrgan.Heart);
 
-    private IReadOnlyList<ArterialSweepPoint> Sweep => sweep is { Answer: { } answer } && asked is not null ? answer.Sweep : [];
+    private IReadOnlyList<ArterialSweepPoint> Sweep => picture is { Answer: { } answer } ? answer.Sweep : [];
 
     private IReadOnlyList<LookNext> Next =>
     [
@@ -76,7 +73,7 @@ public sealed partial class BloodPage
         if (file.Running.Configuration is not null || Desk is { Stage: PlanStage.Whole, IsPlanCurrent: true })
         {
             opened = version.Json;
-            (steppers, sweep) = ([], null);
+            steppers = [];
             _ = AskAsync();
         }
     }
@@ -135,7 +132,7 @@ public sealed partial class BloodPage
         {
             BloodPicture found = await Source.AskAsync(question, given);
             given.ThrowIfCancellationRequested();
-            Take(question, found);
+            Take(found);
             if (question.Changes.Count == 0 && steppers.Any(static s => s.IsChanged))
             {
                 // The steps could not be counted before the circulation was there.
@@ -162,10 +159,9 @@ public sealed partial class BloodPage
         }
     }
 
-    private void Take(BloodQuestion question, BloodPicture found)
+    private void Take(BloodPicture found)
     {
-        (asked, picture) = (question, found);
-        sweep = question.Sweep ? found : null;
+        picture = found;
         ArteriesAnswer answer = found.Answer;
         sheet = answer.Result is null ? string.Empty : SvgWriter.Write(ArterialSheet.Of(answer), "arteries");
         if (steppers.Count == 0 && found.Circulation.Shown is { } shown)
@@ -174,23 +170,6 @@ public sealed partial class BloodPage
             steppers = [.. ControlTable.For(shown.Parameters, found.Circulation.ReferenceSpeedPerMin)
                 .Where(c => Offered.Contains(c.Key) || brought.ContainsKey(c.Key))
                 .Select(c => Stepper.Of(c, shown.Parameters).SteppedBy(brought.GetValueOrDefault(c.Key)))];
-        }
-    }
-
-    /// <summary>Tells how far the work is, as long as it runs.</summary>
-    private async Task TellAsync(CancellationToken given)
-    {
-        using PeriodicTimer clock = new(BetweenWords);
-        try
-        {
-            while (await clock.WaitForNextTickAsync(given))
-            {
-                await InvokeAsync(StateHasChanged);
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The work is done.
         }
     }
 

@@ -65,7 +65,7 @@ public sealed class BloodSource(PlanRunner runner, ICirculationSource circulatio
             ArteriesQuestion asked = new(
                 question.File, runner.Catalogue, after, picture.IsFitted ? null : question.Plan, picture.Basis, picture.Assumed);
             return ArteriesStudy.Of(
-                question.Sweep ? asked with { SweepFlowsLPerMin = [.. FlowSteps.Select(s => s * flow)], SweepStrengths = Strengths } : asked, new Told(now => progress[key] = now), stop);
+                question.Sweep ? asked with { SweepFlowsLPerMin = [.. FlowSteps.Select(s => s * flow)], SweepStrengths = Strengths } : asked, new Told<double>(now => progress[key] = now), stop);
         }
         catch (InputFaultException fault)
         {
@@ -84,10 +84,5 @@ public sealed class BloodSource(PlanRunner runner, ICirculationSource circulatio
             : string.Empty;
         string changes = string.Join('|', question.Changes.Select(static c => string.Create(CultureInfo.InvariantCulture, $"{c.Parameter}{c.Kind}{c.Amount:R}")));
         return $"{Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(question.Json)))}/{plan}/{changes}/{question.Sweep}";
-    }
-
-    private sealed class Told(Action<double> to) : IProgress<double>
-    {
-        public void Report(double value) => to(value);
     }
 }

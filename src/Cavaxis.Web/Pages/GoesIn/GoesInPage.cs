@@ -17,7 +17,6 @@ public sealed partial class GoesInPage
     /// <summary>Enough to see what is common, few enough to wait for; the command line takes as many as one likes.</summary>
     private const int Anatomies = 24;
 
-    private static readonly TimeSpan BetweenWords = TimeSpan.FromMilliseconds(500);
 
     private readonly Dictionary<WireClass, InsertionResult> studies = [];
     private readonly Dictionary<WireClass, InsertionResult> otherwise = [];
@@ -181,23 +180,6 @@ public sealed partial class GoesInPage
         if (!left)
         {
             await InvokeAsync(StateHasChanged);
-        }
-    }
-
-    /// <summary>Tells how far the work is, as long as it runs.</summary>
-    private async Task TellAsync(CancellationToken given)
-    {
-        using PeriodicTimer clock = new(BetweenWords);
-        try
-        {
-            while (await clock.WaitForNextTickAsync(given))
-            {
-                await InvokeAsync(StateHasChanged);
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The work is done.
         }
     }
 

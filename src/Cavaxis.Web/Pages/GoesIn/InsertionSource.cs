@@ -69,7 +69,7 @@ public sealed class InsertionSource(PlanRunner runner) : IInsertionSource, IDisp
                 question.Planning,
                 question.Plan,
                 new InsertionOptions { Wire = question.Wire, Anatomies = question.Anatomies, Seed = Seed, Advice = question.Otherwise, Plays = true },
-                new Told(now => progress[key] = now),
+                new Told<InsertionProgress>(now => progress[key] = now),
                 stop);
         }
         finally
@@ -102,9 +102,4 @@ public sealed class InsertionSource(PlanRunner runner) : IInsertionSource, IDisp
     private static string PlanKey(string json, CannulationPlan plan) => string.Create(
         CultureInfo.InvariantCulture,
         $"{Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(json)))}/{plan.Rank}/{PlanName.Of(plan)}/{string.Join('+', plan.Cannulae.Select(static c => c.Fit?.PlannedDepthCm.Value ?? 0))}");
-
-    private sealed class Told(Action<InsertionProgress> to) : IProgress<InsertionProgress>
-    {
-        public void Report(InsertionProgress value) => to(value);
-    }
 }
